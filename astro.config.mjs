@@ -1,0 +1,29 @@
+import { defineConfig } from 'astro/config'
+import mdx from '@astrojs/mdx'
+import preact from '@astrojs/preact'
+import { handbookIndex } from './components/build/handbook-index.ts'
+
+// A shop can serve the site from any address and any folder of it: BASE_PATH=/manuals/fuel npm run build
+export default defineConfig({
+  srcDir: '.',
+  base: process.env.BASE_PATH ?? '/',
+  trailingSlash: 'always',
+  integrations: [mdx(), preact(), handbookIndex()],
+  markdown: { syntaxHighlight: false },
+  devToolbar: { enabled: false },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "object-src 'none'",
+        "base-uri 'self'",
+        "form-action 'self'",
+        "img-src 'self' data:",
+        "connect-src 'self'",
+        "worker-src 'self' blob:",
+      ],
+      // Pagefind's index is read by WebAssembly, which the browser counts as its own kind of evaluation.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+    },
+  },
+})

@@ -1,0 +1,28 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { parse } from 'yaml'
+
+const CONTENT = join(process.cwd(), 'content')
+
+/** Ids of a collection that keeps one file an entry: the file names without their ending. */
+export function idsOfFolder(collection: string): string[] {
+  const folder = join(CONTENT, collection)
+  if (!existsSync(folder)) return []
+  return readdirSync(folder)
+    .filter((name) => /\.(mdx|yaml)$/.test(name))
+    .map((name) => name.replace(/\.(mdx|yaml)$/, ''))
+    .sort()
+}
+
+/** Ids of a collection that keeps all its entries in one YAML file: the keys at its top. */
+export function idsOfFile(path: string): string[] {
+  return Object.keys(parse(readFileSync(join(CONTENT, path), 'utf8')) as object).sort()
+}
+
+/** Ids of the calculators: their folders' names. */
+export function calculatorIds(): string[] {
+  return readdirSync(join(process.cwd(), 'calculators', 'catalogue'), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort()
+}

@@ -1,0 +1,19 @@
+import { defineCollection } from 'astro:content'
+import { file, glob } from 'astro/loaders'
+import * as schemas from './components/content/schemas.ts'
+
+const prose = (folder: string) => glob({ pattern: '*.mdx', base: `./content/${folder}` })
+const data = (folder: string) => glob({ pattern: '*.yaml', base: `./content/${folder}` })
+
+export const collections = {
+  circuit: defineCollection({ loader: prose('circuit'), schema: schemas.circuitArticle }),
+  symptoms: defineCollection({ loader: prose('symptoms'), schema: schemas.symptom }),
+  procedures: defineCollection({ loader: prose('procedures'), schema: schemas.procedure }),
+  cautions: defineCollection({ loader: file('content/cautions/cautions.yaml'), schema: schemas.caution }),
+  glossary: defineCollection({ loader: file('content/glossary/terms.yaml'), schema: schemas.term }),
+  sources: defineCollection({ loader: file('content/sources/sources.yaml'), schema: schemas.source }),
+  plants: defineCollection({ loader: data('plants'), schema: schemas.plant }),
+  circuits: defineCollection({ loader: data('circuits'), schema: schemas.circuit }),
+  faults: defineCollection({ loader: data('faults'), schema: schemas.fault }),
+  fuels: defineCollection({ loader: data('fuels'), schema: schemas.fuel }),
+}
