@@ -77,7 +77,7 @@ export const symptom = z.strictObject({
       z.strictObject({
         check: sentence,
         /** What the answer means. */
-        then: sentence,
+        means: sentence,
         procedure: procedureId.optional(),
       }),
     )
