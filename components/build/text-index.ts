@@ -1,0 +1,30 @@
+import { readdirSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { close, createIndex } from 'pagefind'
+import type { CustomRecord } from 'pagefind'
+
+/** Pagefind writes its own faces beside the index; this site has its own. */
+const unusedFaces = /^pagefind-(component-ui|modular-ui|ui|highlight)\./
+
+/** Indexes the pages of a built site and writes the index to its folder 'pagefind'. Returns the pages read. */
+export async function writeTextIndex(folder: string, records: CustomRecord[]): Promise<number> {
+  const { index, errors } = await createIndex({})
+  refuse(errors)
+  if (!index) throw new Error('Pagefind gave neither an index nor an error')
+  try {
+    const read = await index.addDirectory({ path: folder })
+    refuse(read.errors)
+    for (const record of records) refuse((await index.addCustomRecord(record)).errors)
+    const outputPath = join(folder, 'pagefind')
+    rmSync(outputPath, { recursive: true, force: true })
+    refuse((await index.writeFiles({ outputPath })).errors)
+    for (const name of readdirSync(outputPath)) if (unusedFaces.test(name)) rmSync(join(outputPath, name))
+    return read.page_count
+  } finally {
+    await close()
+  }
+}
+
+function refuse(errors: string[]): void {
+  if (errors.length > 0) throw new Error(`Pagefind: ${errors.join('; ')}`)
+}
