@@ -1,0 +1,30 @@
+import Calculator from '../calculator/Calculator.astro'
+import CircuitDrawing from '../circuit/CircuitDrawing.astro'
+import CircuitParts from '../circuit/CircuitParts.astro'
+import Caution from './Caution.astro'
+import Cite from './Cite.astro'
+import Formula from './Formula.astro'
+import FromMemory from './FromMemory.astro'
+import FuelTable from './FuelTable.astro'
+import Practice from './Practice.astro'
+import Quantity from './Quantity.astro'
+import SetPointTable from './SetPointTable.astro'
+import Setpoint from './Setpoint.astro'
+import Table from './Table.astro'
+
+/** What an article can use without an import, and what stands in for plain Markdown elements. */
+export const mdxComponents = {
+  Calculator,
+  CircuitDrawing,
+  CircuitParts,
+  Caution,
+  Cite,
+  Formula,
+  FromMemory,
+  FuelTable,
+  Practice,
+  Quantity,
+  SetPointTable,
+  Setpoint,
+  table: Table,
+}
