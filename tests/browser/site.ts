@@ -43,11 +43,11 @@ function watch(page: Page, origin: string): string[] {
   return faults
 }
 
-/** Serves the built site on a free port and starts a browser. Close it at the end of the file's tests. */
-export async function serveSite(): Promise<Site> {
+/** Serves the built site, or that directory, on a free port and starts a browser. Close it at the end of the file's tests. */
+export async function serveSite(directory = SITE_DIRECTORY): Promise<Site> {
   const server = await preview({
     root: process.cwd(),
-    outDir: SITE_DIRECTORY,
+    outDir: directory,
     base: SITE_BASE,
     server: { port: 0, host: '127.0.0.1' },
     logLevel: 'error',

@@ -1,0 +1,63 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { serveSite, type Site } from './site.ts'
+
+// A copy of the built site, so that a newer edition can be put in its place.
+const directory = mkdtempSync(join(tmpdir(), 'clear-return-edition-'))
+let site: Site
+beforeAll(async () => {
+  cpSync(process.env['SITE_DIRECTORY'] ?? 'dist', directory, { recursive: true })
+  site = await serveSite(directory)
+})
+afterAll(async () => {
+  await site.close()
+  rmSync(directory, { recursive: true, force: true })
+})
+
+const untilKept = (page: Page) =>
+  page.waitForFunction(
+    async () => (await navigator.serviceWorker.getRegistration())?.active?.state === 'activated',
+  )
+
+/** The same site with one page changed, as a deployment would leave it. */
+function deployNewEdition(marker: string): void {
+  const path = join(directory, 'glossary', 'index.html')
+  writeFileSync(path, readFileSync(path, 'utf8').replace('</title>', ` ${marker}</title>`))
+  const worker = join(directory, 'sw.js')
+  const text = readFileSync(worker, 'utf8')
+  const position = text.indexOf('glossary/index.html')
+  expect(position, 'the precache names the glossary').toBeGreaterThan(0)
+  const start = text.lastIndexOf('{', position)
+  const end = text.indexOf('}', position)
+  const changed = text.slice(start, end).replace(/[0-9a-f]{32}/, 'f'.repeat(32))
+  expect(changed).not.toBe(text.slice(start, end))
+  writeFileSync(worker, text.slice(0, start) + changed + text.slice(end))
+}
+
+describe('offline', () => {
+  it('keeps every page, the search and the calculators; a new edition waits until it is asked for', async () => {
+    const { page, context } = await site.open('')
+    await untilKept(page)
+
+    await context.setOffline(true)
+    await page.goto(site.address('circuit/viscosity-and-temperature/?from=a-link'))
+    expect(await page.locator('h1').textContent()).toContain('iscosity')
+    await page.locator('calculator-form').first().scrollIntoViewIfNeeded()
+    await page.waitForSelector('calculator-form[data-live]')
+    await page.goto(site.address(''))
+    await page.getByRole('combobox').first().fill('bubbles when priming')
+    await page.getByRole('option').first().waitFor()
+
+    await context.setOffline(false)
+    deployNewEdition('second edition')
+    await page.goto(site.address('glossary/'))
+    expect(await page.title()).not.toContain('second edition')
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
+    await page.getByRole('button', { name: 'Use the new edition' }).click()
+    await page.waitForFunction(() => document.title.includes('second edition'))
+    await context.close()
+  }, 90_000)
+})
