@@ -1,6 +1,14 @@
+import { createHash } from 'node:crypto'
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { gzipSync } from 'node:zlib'
 import type { AstroIntegration } from 'astro'
+import { nearWordsBudget } from './budgets.ts'
+import { glossaryRecords } from './glossary-records.ts'
+import { nearWords } from './near-words.ts'
 import { outputPages } from './output-pages.ts'
+import type { OutputPage } from './output-pages.ts'
 import { overBudget, pageSizes, sizeTable } from './page-sizes.ts'
 import { writeTextIndex } from './text-index.ts'
 
@@ -20,12 +28,34 @@ export function handbookIndex(): AstroIntegration {
           logger.warn('no pages in the output yet: nothing to index')
           return
         }
-        logger.info(`search index over ${await writeTextIndex(folder, [])} pages`)
+        const excesses: string[] = []
+        const found = pages.filter((page) => page.html.includes('data-pagefind-body'))
+        if (found.length > 0) {
+          const wordBytes = await writeSearch(folder, pages)
+          logger.info(`search: ${found.length} pages; words for near spellings ${wordBytes} bytes compressed`)
+          if (wordBytes > nearWordsBudget) {
+            excesses.push(`search/near.json is ${wordBytes} bytes compressed, allowed: ${nearWordsBudget}`)
+          }
+        } else {
+          logger.warn('no page has data-pagefind-body: nothing to search')
+        }
         const sizes = pageSizes(folder, base, pages)
         for (const line of sizeTable(sizes)) logger.info(line)
-        const excesses = overBudget(sizes)
-        if (excesses.length > 0) throw new Error(`Pages over their budget:\n${excesses.join('\n')}`)
+        excesses.push(...overBudget(sizes))
+        if (excesses.length > 0) throw new Error(`Over the budgets of the build:\n${excesses.join('\n')}`)
       },
     },
   }
+}
+
+/** Writes Pagefind's index and, beside it, the words of the handbook with the tag of the index they belong to. Returns their compressed bytes. */
+async function writeSearch(folder: string, pages: OutputPage[]): Promise<number> {
+  const records = glossaryRecords(pages)
+  await writeTextIndex(folder, records)
+  const entry = readFileSync(join(folder, 'pagefind', 'pagefind-entry.json'))
+  const tag = createHash('sha256').update(entry).digest('hex').slice(0, 12)
+  const json = JSON.stringify({ tag, words: nearWords(pages, records) })
+  mkdirSync(join(folder, 'search'), { recursive: true })
+  writeFileSync(join(folder, 'search', 'near.json'), json)
+  return gzipSync(json).length
 }

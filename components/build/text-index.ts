@@ -6,20 +6,18 @@ import type { CustomRecord } from 'pagefind'
 /** Pagefind writes its own faces beside the index; this site has its own. */
 const unusedFaces = /^pagefind-(component-ui|modular-ui|ui|highlight)\./
 
-/** Indexes the pages of a built site and writes the index to its folder 'pagefind'. Returns the pages read. */
-export async function writeTextIndex(folder: string, records: CustomRecord[]): Promise<number> {
+/** Indexes the pages of a built site and writes the index to its folder 'pagefind'. */
+export async function writeTextIndex(folder: string, records: CustomRecord[]): Promise<void> {
   const { index, errors } = await createIndex({})
   refuse(errors)
   if (!index) throw new Error('Pagefind gave neither an index nor an error')
   try {
-    const read = await index.addDirectory({ path: folder })
-    refuse(read.errors)
+    refuse((await index.addDirectory({ path: folder })).errors)
     for (const record of records) refuse((await index.addCustomRecord(record)).errors)
     const outputPath = join(folder, 'pagefind')
     rmSync(outputPath, { recursive: true, force: true })
     refuse((await index.writeFiles({ outputPath })).errors)
     for (const name of readdirSync(outputPath)) if (unusedFaces.test(name)) rmSync(join(outputPath, name))
-    return read.page_count
   } finally {
     await close()
   }

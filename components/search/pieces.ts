@@ -1,0 +1,31 @@
+import { formsOf, stem, wordsOf } from './query.ts'
+
+/** A stretch of text, marked when it is one of the words searched for. */
+export interface Piece {
+  text: string
+  marked: boolean
+}
+
+/** The pieces of an excerpt by Pagefind, which comes with `<mark>` around the words and `<` and `>` as entities. */
+export function piecesOfExcerpt(excerpt: string): Piece[] {
+  return excerpt
+    .split(/<mark>(.*?)<\/mark>/s)
+    .map((text, index) => ({
+      text: text.replaceAll('&lt;', '<').replaceAll('&gt;', '>'),
+      marked: index % 2 === 1,
+    }))
+    .filter((piece) => piece.text !== '')
+}
+
+/** The pieces of a plain text in which the words of these stems are marked. */
+export function piecesOfText(text: string, stems: ReadonlySet<string>): Piece[] {
+  return text
+    .split(/([\p{L}\p{N}][\p{L}\p{N}’'-]*)/u)
+    .map((part) => ({
+      text: part,
+      marked: wordsOf(part)
+        .flatMap((word) => [word, ...formsOf(word)])
+        .some((word) => stems.has(stem(word))),
+    }))
+    .filter((piece) => piece.text !== '')
+}
