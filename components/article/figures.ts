@@ -1,7 +1,12 @@
 import type { KindId, UnitSystem } from '../../calculators/quantity/types.ts'
-import { formatForSystem } from '../../calculators/quantity/format.ts'
+import { readFigure } from '../../calculators/quantity/figure.ts'
+import { formatForSystem, formatIn, formatWithUncertainty } from '../../calculators/quantity/format.ts'
+import { unitForSystem } from '../../calculators/quantity/kinds.ts'
 
 const systems: readonly UnitSystem[] = ['si', 'us', 'mixed']
+
+/** A conversion shows no fewer digits than this, so that '10 kPa' does not turn into '1 psi'. */
+const FEWEST_DIGITS = 3
 
 export interface Wording {
   /** The unit systems that this wording serves, as the attribute data-figure lists them: 'si mixed'. */
@@ -9,24 +14,48 @@ export interface Wording {
   readonly text: string
 }
 
+/** A figure of the data: '450 kPa'. One that cannot be read fails the build. */
+export function readingOf(figure: string, kind: KindId): { si: number; unit: string } {
+  const reading = readFigure(figure, kind)
+  if (!reading.ok) throw new Error(`«${figure}»: ${reading.reason}; allowed: ${reading.accepted}`)
+  return reading
+}
+
+/** The kind of a difference between two values of this kind. */
+export function differenceKind(kind: KindId): KindId {
+  if (kind === 'temperature') return 'temperatureDifference'
+  if (kind === 'gaugePressure' || kind === 'absolutePressure') return 'pressureDifference'
+  return kind
+}
+
 /**
- * How a value reads in each unit system, systems that read alike taken together, SI first. Which one is seen is
+ * How a figure reads in each unit system, systems that read alike taken together, SI first. Which one is seen is
  * settled by the style sheet, so that a change of units needs no computing in the browser.
- * @param si value in the SI unit of its kind
+ * @param figure number and unit in one text: '340 kPa'
  * @param kind kind of quantity
- * @param tolerance half-width about the value in the SI unit of `toleranceKind`; left out where there is none
- * @param toleranceKind kind of a difference between two values of `kind`
+ * @param tolerance half-width about the figure, also with its unit; left out where there is none
  */
-export function wordingsOf(si: number, kind: KindId, tolerance?: number, toleranceKind: KindId = kind): Wording[] {
-  const wordings: Wording[] = []
+export function wordingsOf(figure: string, kind: KindId, tolerance?: string): Wording[] {
+  const { si, unit } = readingOf(figure, kind)
+  const spread = tolerance === undefined ? undefined : readingOf(tolerance, differenceKind(kind)).si
+  const wordings = new Map<string, string>()
   for (const system of systems) {
-    const value = formatForSystem(si, kind, system)
+    const shownIn = unitForSystem(kind, system, unit)
+    const digits = Math.max(FEWEST_DIGITS, digitsOf(figure))
     const text =
-      tolerance === undefined ? value : `${value} ± ${formatForSystem(tolerance, toleranceKind, system)}`
-    const same = wordings.findIndex((wording) => wording.text === text)
-    const known = wordings[same]
-    if (known) wordings[same] = { ...known, systems: `${known.systems} ${system}` }
-    else wordings.push({ systems: system, text })
+      spread !== undefined
+        ? formatWithUncertainty(si, spread, kind, shownIn)
+        : shownIn === unit
+          ? formatIn(si, kind, unit)
+          : formatForSystem(si, kind, system, unit, { digits })
+    const served = wordings.get(text)
+    wordings.set(text, served ? `${served} ${system}` : system)
   }
-  return wordings
+  return [...wordings].map(([text, served]) => ({ systems: served, text }))
+}
+
+/** Significant digits with which a figure is written. */
+function digitsOf(figure: string): number {
+  const number = /[\d.]+/.exec(figure)?.[0] ?? ''
+  return number.replace('.', '').replace(/^0+/, '').length
 }

@@ -6,6 +6,7 @@ import Cite from './Cite.astro'
 import Formula from './Formula.astro'
 import FromMemory from './FromMemory.astro'
 import FuelTable from './FuelTable.astro'
+import PageLink from './PageLink.astro'
 import Practice from './Practice.astro'
 import Quantity from './Quantity.astro'
 import SetPointTable from './SetPointTable.astro'
@@ -22,6 +23,7 @@ export const mdxComponents = {
   Formula,
   FromMemory,
   FuelTable,
+  PageLink,
   Practice,
   Quantity,
   SetPointTable,

@@ -1,6 +1,4 @@
 import { getCollection, type CollectionEntry } from 'astro:content'
-import type { KindId } from '../../calculators/quantity/types.ts'
-import { readFigure } from '../../calculators/quantity/figure.ts'
 
 export type Plant = CollectionEntry<'plants'>
 export type SetPoint = Plant['data']['setPoints'][string]
@@ -26,31 +24,19 @@ export async function setPointOf(id: string): Promise<SetPoint> {
   return point
 }
 
-/** Entries of a collection by id, in the order asked for. An unknown id fails the build and names those that there are. */
-export async function entriesOf<C extends 'cautions' | 'sources' | 'faults' | 'procedures' | 'symptoms'>(
-  collection: C,
-  ids: readonly string[],
-): Promise<CollectionEntry<C>[]> {
+type Looked = 'cautions' | 'sources' | 'faults' | 'procedures' | 'plants'
+
+/** An entry of a collection. An unknown id fails the build and names those that there are. */
+export async function entryOf<C extends Looked>(collection: C, id: string): Promise<CollectionEntry<C>> {
   const all: CollectionEntry<C>[] = await getCollection(collection)
-  return ids.map((id) => {
-    const entry = all.find((candidate) => candidate.id === id)
-    if (!entry) throw new Error(unknownId(id, `content/${collection}`, all))
-    return entry
-  })
+  const entry = all.find((candidate) => candidate.id === id)
+  if (!entry) throw new Error(unknownId(id, `content/${collection}`, all))
+  return entry
 }
 
-/** The SI value of a figure in the content's data: '450 kPa' as a gauge pressure gives 450000. */
-export function siOf(figure: string, kind: KindId): number {
-  const reading = readFigure(figure, kind)
-  if (!reading.ok) throw new Error(`«${figure}»: ${reading.reason}; allowed: ${reading.accepted}`)
-  return reading.si
-}
-
-/** A difference of two values of this kind is itself a quantity, in some cases of another kind. */
-export function differenceKind(kind: KindId): KindId {
-  if (kind === 'temperature') return 'temperatureDifference'
-  if (kind === 'gaugePressure' || kind === 'absolutePressure') return 'pressureDifference'
-  return kind
+/** Entries of a collection by id, in the order asked for. */
+export function entriesOf<C extends Looked>(collection: C, ids: readonly string[]): Promise<CollectionEntry<C>[]> {
+  return Promise.all(ids.map((id) => entryOf(collection, id)))
 }
 
 function unknownId(id: string, place: string, all: readonly { id: string }[]): string {

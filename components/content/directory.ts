@@ -1,0 +1,77 @@
+import { getCollection } from 'astro:content'
+import { catalogue } from '../../calculators/catalogue/index.ts'
+
+export type PageKind = 'symptom' | 'procedure' | 'circuit' | 'calculator'
+
+/** What lists, links and neighbours need to know of a page. */
+export interface PageEntry {
+  /** From the site's root: '/circuit/the-two-valves/'. */
+  readonly path: string
+  readonly kind: PageKind
+  readonly title: string
+  readonly summary: string
+  readonly alsoCalled: readonly string[]
+  /** Ids in content/sources. */
+  readonly sources: readonly string[]
+  /** Ids of the calculators that stand in its text. */
+  readonly calculators: readonly string[]
+}
+
+type Prose = Awaited<ReturnType<typeof getCollection<'circuit' | 'symptoms' | 'procedures'>>>[number]
+
+const byTitle = (a: PageEntry, b: PageEntry) => a.title.localeCompare(b.title, 'en')
+
+function pageOfProse(entry: Prose, kind: PageKind): PageEntry {
+  const { title, summary, alsoCalled, sources } = entry.data
+  const calculators = [...(entry.body ?? '').matchAll(/<Calculator\s[^>]*?\bid="([^"]+)"/g)].map((match) => match[1] ?? '')
+  return { path: `/${entry.collection}/${entry.id}/`, kind, title, summary, alsoCalled, sources, calculators }
+}
+
+/** The articles on the circuit, in their order of reading. */
+export async function circuitPages(): Promise<PageEntry[]> {
+  const entries = await getCollection('circuit')
+  return entries.sort((a, b) => a.data.order - b.data.order).map((entry) => pageOfProse(entry, 'circuit'))
+}
+
+/** The symptoms, by title. */
+export async function symptomPages(): Promise<PageEntry[]> {
+  return (await getCollection('symptoms')).map((entry) => pageOfProse(entry, 'symptom')).sort(byTitle)
+}
+
+/** The procedures, by title. */
+export async function procedurePages(): Promise<PageEntry[]> {
+  return (await getCollection('procedures')).map((entry) => pageOfProse(entry, 'procedure')).sort(byTitle)
+}
+
+/** The calculators, by title. */
+export async function calculatorPages(): Promise<PageEntry[]> {
+  const calculators = await Promise.all(Object.values(catalogue).map((load) => load()))
+  return calculators
+    .map(({ id, title, purpose, sources }) => ({
+      path: `/calculators/${id}/`,
+      kind: 'calculator' as const,
+      title,
+      summary: purpose,
+      alsoCalled: [],
+      sources,
+      calculators: [],
+    }))
+    .sort(byTitle)
+}
+
+/** Every page with a title of its own, symptoms first. */
+export async function allPages(): Promise<PageEntry[]> {
+  return [...(await symptomPages()), ...(await procedurePages()), ...(await circuitPages()), ...(await calculatorPages())]
+}
+
+/** The pages of these paths as front matter writes them: 'circuit/the-two-valves'. */
+export async function pagesAt(paths: readonly string[]): Promise<PageEntry[]> {
+  const all = await allPages()
+  return paths.flatMap((path) => all.filter((page) => page.path === `/${path}/`))
+}
+
+/** The pages before and after this one in its list. */
+export function neighboursOf(path: string, list: readonly PageEntry[]) {
+  const place = list.findIndex((page) => page.path === path)
+  return { previous: list[place - 1], next: list[place + 1] }
+}
