@@ -3,20 +3,21 @@ import type { KindId } from './types.ts'
 import { units } from './units.ts'
 
 /**
- * A unit's spelling without what people write differently: raised and lowered digits, kinds of quotation mark and
- * of multiplication sign, spaces. A space before a digit stays, so that 'm 2' is not taken for 'm2'.
+ * A unit's spelling without what people write differently: raised and lowered digits, kinds of quotation mark,
+ * signs of multiplication. A space counts as such a sign: 'N m' is 'N·m', and 'm m' is not 'mm'.
  */
 function key(spelling: string): string {
   return spelling
     .normalize('NFKC')
     .replace(/[µμ]/g, 'u')
-    .replace(/′′|''|[“”]/g, '"')
+    .replace(/′′|\'\'|[“”]/g, '"')
     .replace(/[′’]/g, "'")
     .replace(/º/g, '°')
     .replace(/\u2212/g, '-')
-    .replace(/[·⋅*×.^]/g, '')
-    .replace(/ +(?!\d)/g, '')
-    .trim()
+    .replace(/\^(?=\d)/g, '')
+    .replace(/[ ·⋅*×.]+/g, '.')
+    .replace(/\.?\/\.?/g, '/')
+    .replace(/^\.|\.$/g, '')
 }
 
 function spellingsOf(id: string): string[] {

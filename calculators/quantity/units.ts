@@ -60,7 +60,7 @@ const table: readonly Unit[] = [
   unit('m3', 'm³', 'm3', 1, ['cubic metre', 'cubic metres', 'cu m']),
   unit('L', 'L', 'm3', 0.001, ['litre', 'litres', 'liter', 'liters', 'ltr', 'dm3']),
   unit('mL', 'mL', 'm3', 1e-6, ['millilitre', 'millilitres', 'cm3', 'cc']),
-  unit('gal', 'US gal', 'm3', GALLON, ['gallon', 'gallons', 'US gallon', 'US gallons', 'USG']),
+  unit('gal', 'US gal', 'm3', GALLON, ['gallon', 'gallons', 'USgal', 'US gallon', 'US gallons', 'USG']),
   unit('impgal', 'imp gal', 'm3', IMPERIAL_GALLON, [
     'imperial gallon',
     'imperial gallons',
@@ -80,10 +80,10 @@ const table: readonly Unit[] = [
   unit('d', 'd', 's', 24 * HOUR, ['day', 'days']),
 
   unit('K', 'K', 'K', 1, ['kelvin', 'kelvins', 'degK']),
-  unit('degC', '°C', 'K', 1, ['C', 'degrees C', 'deg C', 'ºC', 'celsius', 'degrees Celsius'], {
+  unit('degC', '°C', 'K', 1, ['C', 'degrees C', 'deg C', '° C', 'celsius', 'degrees Celsius'], {
     offset: 273.15,
   }),
-  unit('degF', '°F', 'K', 5 / 9, ['F', 'degrees F', 'deg F', 'ºF', 'fahrenheit', 'degrees Fahrenheit'], {
+  unit('degF', '°F', 'K', 5 / 9, ['F', 'degrees F', 'deg F', '° F', 'fahrenheit', 'degrees Fahrenheit'], {
     offset: (459.67 * 5) / 9,
   }),
 
@@ -93,8 +93,15 @@ const table: readonly Unit[] = [
   unit('bar', 'bar', 'Pa', 1e5, ['bars']),
   unit('mbar', 'mbar', 'Pa', 100, ['millibar', 'millibars', 'hPa']),
   unit('psi', 'psi', 'Pa', PSI, ['lbf/in2', 'lb/in2', 'pounds per square inch', 'psid']),
-  unit('inHg', 'inHg', 'Pa', MERCURY * GRAVITY * INCH, ['"Hg', 'inch Hg', 'inches Hg', 'inches of mercury']),
-  unit('mmHg', 'mmHg', 'Pa', MERCURY * GRAVITY * 0.001, ['millimetres of mercury', 'mm of mercury']),
+  unit('inHg', 'inHg', 'Pa', MERCURY * GRAVITY * INCH, [
+    '"Hg',
+    '" Hg',
+    'in Hg',
+    'inch Hg',
+    'inches Hg',
+    'inches of mercury',
+  ]),
+  unit('mmHg', 'mmHg', 'Pa', MERCURY * GRAVITY * 0.001, ['mm Hg', 'millimetres of mercury', 'mm of mercury']),
   unit('inH2O', 'inH₂O', 'Pa', WATER * GRAVITY * INCH, [
     '"H2O',
     'inWC',
@@ -102,7 +109,7 @@ const table: readonly Unit[] = [
     '"WC',
     'inches H2O',
   ]),
-  unit('ftH2O', 'ftH₂O', 'Pa', WATER * GRAVITY * FOOT, ['feet of water', 'ftWC']),
+  unit('ftH2O', 'ftH₂O', 'Pa', WATER * GRAVITY * FOOT, ['ft H2O', 'ftWC', 'feet of water']),
   unit('kgf/cm2', 'kgf/cm²', 'Pa', GRAVITY * 1e4, ['kg/cm2', 'kp/cm2']),
   referred('barg', 1e5, 'gaugePressure', ['bar(g)', 'bar gauge', 'bar g']),
   referred('psig', PSI, 'gaugePressure', ['psi(g)', 'psi gauge', 'psi g']),
@@ -121,8 +128,8 @@ const table: readonly Unit[] = [
   unit('cSt', 'cSt', 'm2/s', 1e-6, ['cs', 'centistoke', 'centistokes']),
   unit('St', 'St', 'm2/s', 1e-4, ['stoke', 'stokes']),
 
-  unit('Pa.s', 'Pa·s', 'Pa.s', 1, ['Pa s', 'pascal second', 'pascal seconds']),
-  unit('mPa.s', 'mPa·s', 'Pa.s', 0.001, ['mPa s']),
+  unit('Pa.s', 'Pa·s', 'Pa.s', 1, ['pascal second', 'pascal seconds']),
+  unit('mPa.s', 'mPa·s', 'Pa.s', 0.001),
   unit('cP', 'cP', 'Pa.s', 0.001, ['cps', 'centipoise']),
 
   unit('m3/s', 'm³/s', 'm3/s', 1),
@@ -133,12 +140,14 @@ const table: readonly Unit[] = [
   unit('gal/min', 'US gal/min', 'm3/s', GALLON / MINUTE, [
     'gpm',
     'US gpm',
+    'USgpm',
     'gallons/min',
     'gallons per minute',
   ]),
   unit('gal/h', 'US gal/h', 'm3/s', GALLON / HOUR, [
     'gph',
     'US gph',
+    'USgph',
     'gal/hr',
     'gallons/h',
     'gallons per hour',
@@ -157,7 +166,7 @@ const table: readonly Unit[] = [
   unit('rad/s', 'rad/s', 'rad/s', 1),
   unit('rpm', 'rpm', 'rad/s', (2 * Math.PI) / MINUTE, ['rev/min', 'r/min', '1/min', 'turns/min', 'turn/min']),
 
-  unit('N.m', 'N·m', 'N.m', 1, ['N m', 'newton metre', 'newton metres']),
+  unit('N.m', 'N·m', 'N.m', 1, ['Nm', 'newton metre', 'newton metres']),
   unit('lbf.ft', 'lbf·ft', 'N.m', POUND * GRAVITY * FOOT, [
     'lb ft',
     'lb-ft',
