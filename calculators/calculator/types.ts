@@ -90,7 +90,9 @@ export type Output = QuantityOutput | VerdictOutput
 export type Outputs = Readonly<Record<string, Output>>
 
 export type OutputsOf<O extends Outputs> = {
-  readonly [K in keyof O]: O[K] extends QuantityOutput ? number : keyof (O[K] & VerdictOutput)['options'] & string
+  readonly [K in keyof O]: O[K] extends QuantityOutput
+    ? number
+    : keyof (O[K] & VerdictOutput)['options'] & string
 }
 
 export type Grade = 'good' | 'information' | 'caution' | 'action'

@@ -1,0 +1,145 @@
+import { checkValues, validityNotices } from './check-values.ts'
+import type { ShownUnits, Values } from './check-values.ts'
+import { NO_FINITE_RESULT, refuse } from './refusal.ts'
+import type { Calculator, Computation, InputValue, Notice, Outputs, Refusal, Step } from './types.ts'
+import { uncertaintyOf } from './uncertainty.ts'
+import type { Uncertainty } from './uncertainty.ts'
+
+export interface QuantityResult {
+  /** SI. */
+  readonly value: number
+  /** SI: half-width of an interval that holds the true value in about 95 % of cases. */
+  readonly uncertainty?: number
+  readonly uncertaintyMethod?: NonNullable<Uncertainty['method']>
+  /** Why there is no uncertainty although some inputs have an accuracy. */
+  readonly uncertaintyNote?: string
+}
+
+export interface VerdictResult {
+  /** One of the output's options. */
+  readonly value: string
+}
+
+export type ResultValue = QuantityResult | VerdictResult
+
+export type RunResult =
+  | {
+      readonly outputs: Readonly<Record<string, ResultValue>>
+      readonly steps: readonly Step[]
+      readonly notices: readonly Notice[]
+    }
+  | { readonly refusal: Refusal }
+
+/** Whether a result is a quantity, not an outcome in words. */
+export function isQuantityResult(result: ResultValue | undefined): result is QuantityResult {
+  return typeof result?.value === 'number'
+}
+
+const noFiniteResult = () => refuse('', NO_FINITE_RESULT, 'values nearer to those of the worked example')
+
+/** Calls the method and lets nothing through but finite numbers and declared outcomes. */
+function computed(
+  calculator: Calculator,
+  values: Readonly<Record<string, InputValue>>,
+): Computation<Outputs> {
+  let computation: Computation<Outputs>
+  try {
+    computation = calculator.compute(values as Parameters<Calculator['compute']>[0])
+  } catch {
+    return noFiniteResult()
+  }
+  if ('refusal' in computation) return computation
+  const outputs: Readonly<Record<string, unknown>> = computation.outputs
+  const sound = Object.entries(calculator.outputs).every(([id, output]) =>
+    output.type === 'quantity'
+      ? Number.isFinite(outputs[id])
+      : typeof outputs[id] === 'string' && Object.hasOwn(output.options, outputs[id]),
+  )
+  return sound && computation.steps.every((step) => Number.isFinite(step.value))
+    ? computation
+    : noFiniteResult()
+}
+
+/** Only the numbers among the outputs. */
+function numbers(outputs: Readonly<Record<string, number | string>>): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(outputs).filter((entry): entry is [string, number] => typeof entry[1] === 'number'),
+  )
+}
+
+function badAccuracy(calculator: Calculator, accuracies: Readonly<Record<string, number>>) {
+  for (const [id, value] of Object.entries(accuracies)) {
+    const field = id.split('.')[0] ?? ''
+    if (!Object.hasOwn(calculator.inputs, field))
+      return refuse(
+        '',
+        `«${id.slice(0, 40)}» has an accuracy but is not an input here`,
+        Object.keys(calculator.inputs).join(', '),
+      )
+    if (typeof value !== 'number' || !Number.isFinite(value) || value < 0)
+      return refuse(
+        field,
+        `The accuracy of ${calculator.inputs[field]?.label} is not a number of zero or more`,
+        'zero or more',
+      )
+  }
+  return undefined
+}
+
+function quantityResult(value: number, { value: uncertainty, method, note }: Uncertainty): QuantityResult {
+  return {
+    value,
+    ...(uncertainty === undefined ? {} : { uncertainty }),
+    ...(method === undefined ? {} : { uncertaintyMethod: method }),
+    ...(note === undefined ? {} : { uncertaintyNote: note }),
+  }
+}
+
+/**
+ * Runs a calculator. `compute` is called only with complete values, each finite and physically possible; what does
+ * not count with the present choices is replaced by its default. Never gives NaN or an infinity, never throws for
+ * any value.
+ * @param values what was given [SI], by input; what is missing takes its default
+ * @param accuracies half-widths that replace the declared accuracies [SI], by input or 'table.column'; 0 for exact
+ * @param shownUnits units in which refusals and notices are worded [-], by input
+ * @returns outputs with uncertainty, the steps of the working and graded notices; or a refusal
+ * @source gum-2008
+ */
+export function run(
+  calculator: Calculator,
+  values: Values,
+  accuracies: Readonly<Record<string, number>> = {},
+  shownUnits: ShownUnits = {},
+): RunResult {
+  const checked = checkValues(calculator, values, shownUnits)
+  if ('refusal' in checked) return checked
+  const wrongAccuracy = badAccuracy(calculator, accuracies)
+  if (wrongAccuracy) return wrongAccuracy
+  const computation = computed(calculator, checked.values)
+  if ('refusal' in computation) return computation
+  const evaluate = (moved: Readonly<Record<string, InputValue>>) => {
+    if ('refusal' in checkValues(calculator, moved)) return undefined
+    const result = computed(calculator, moved)
+    return 'refusal' in result ? undefined : numbers(result.outputs)
+  }
+  const centre = numbers(computation.outputs)
+  const spreads = uncertaintyOf(calculator, checked.values, centre, accuracies, evaluate)
+  const outputs = Object.keys(calculator.outputs).map((id): [string, ResultValue] => {
+    const value = computation.outputs[id] as number | string
+    return [id, typeof value === 'number' ? quantityResult(value, spreads[id] ?? {}) : { value }]
+  })
+  return {
+    outputs: Object.fromEntries(outputs),
+    steps: computation.steps,
+    notices: [...validityNotices(calculator, checked.values, shownUnits), ...computation.notices],
+  }
+}
+
+/**
+ * The outputs alone, without uncertainty: for charts and for many runs in a row.
+ * @param values what was given [SI], by input
+ */
+export function runPlain(calculator: Calculator, values: Values): Computation<Outputs> {
+  const checked = checkValues(calculator, values)
+  return 'refusal' in checked ? checked : computed(calculator, checked.values)
+}
