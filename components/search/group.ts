@@ -3,12 +3,12 @@ import type { PagefindPage, PagefindSection } from './pagefind.ts'
 
 /** Kinds of pages in the order in which their results stand: whoever searches mostly has a fault before them. */
 export const kinds = [
-  { id: 'symptom', heading: 'Symptoms' },
-  { id: 'procedure', heading: 'Procedures' },
-  { id: 'circuit', heading: 'How the circuit works' },
-  { id: 'calculator', heading: 'Calculators' },
-  { id: 'glossary', heading: 'Glossary' },
-  { id: 'other', heading: 'Other pages' },
+  { id: 'symptom', one: 'Symptom', heading: 'Symptoms' },
+  { id: 'procedure', one: 'Procedure', heading: 'Procedures' },
+  { id: 'circuit', one: 'Circuit', heading: 'How the circuit works' },
+  { id: 'calculator', one: 'Calculator', heading: 'Calculators' },
+  { id: 'glossary', one: 'Glossary', heading: 'Glossary' },
+  { id: 'other', one: 'Handbook', heading: 'Other pages' },
 ] as const
 
 export type KindOfResult = (typeof kinds)[number]['id']
@@ -43,12 +43,12 @@ export const NAME_HOLDS_ALL = 1
 
 /** How well a title and other names fit the words of a query: the same, holding all of them, or 0. */
 export function fitOf(words: string[], title: string, aliases: string): number {
-  const wanted = new Set(words.flatMap((word) => [...stemsOf(word)]))
+  const wanted = stemsOf(words.join(' '))
   let fit = 0
   for (const name of [title, ...aliases.split(';')]) {
     const held = stemsOf(name)
     if (![...wanted].every((part) => held.has(part))) continue
-    const meaningful = new Set(searchWords(name).flatMap((word) => [...stemsOf(word)]))
+    const meaningful = stemsOf(searchWords(name).join(' '))
     fit = Math.max(fit, [...meaningful].every((part) => wanted.has(part)) ? SAME_NAME : NAME_HOLDS_ALL)
   }
   return fit
@@ -60,8 +60,7 @@ export function hitOf(page: PagefindPage, score: number, words: string[]): Hit {
   const fit = fitOf(words, title, aliases)
   const held = stemsOf(`${title} ${summary} ${aliases}`)
   const base = { title, summary, kind: kindOf(kind), score, fit }
-  if (words.every((word) => [...stemsOf(word)].every((part) => held.has(part))))
-    return { ...base, url: page.url }
+  if ([...stemsOf(words.join(' '))].every((part) => held.has(part))) return { ...base, url: page.url }
   const section = bestSection(page.sub_results)
   if (section === undefined) return { ...base, url: page.url, excerpt: page.excerpt }
   return { ...base, url: section.url, section: section.title, excerpt: section.excerpt }
@@ -97,7 +96,7 @@ function bestSection(sections: PagefindSection[]): PagefindSection | undefined {
     .sort((a, b) => weight(b) - weight(a))[0]
 }
 
-/** Stems of a query's words, by which they are marked in titles and summaries. */
+/** Stems by which a query's words are marked in titles and summaries; a hyphened word is marked as a whole. */
 export function markedStems(words: string[]): Set<string> {
-  return new Set(words.flatMap((word) => [word, ...stemsOf(word)]).map(stem))
+  return new Set(words.map((word) => stem(word.replaceAll('-', ''))))
 }

@@ -1,4 +1,4 @@
-import { formsOf, stem, wordsOf } from './query.ts'
+import { stemsOf } from './query.ts'
 
 /** A stretch of text, marked when it is one of the words searched for. */
 export interface Piece {
@@ -23,9 +23,7 @@ export function piecesOfText(text: string, stems: ReadonlySet<string>): Piece[] 
     .split(/([\p{L}\p{N}][\p{L}\p{N}’'-]*)/u)
     .map((part) => ({
       text: part,
-      marked: wordsOf(part)
-        .flatMap((word) => [word, ...formsOf(word)])
-        .some((word) => stems.has(stem(word))),
+      marked: [...stemsOf(part)].some((part) => stems.has(part)),
     }))
     .filter((piece) => piece.text !== '')
 }
