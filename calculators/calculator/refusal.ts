@@ -1,4 +1,4 @@
-import { formatNumber, NO_BREAK_SPACE } from '../quantity/format.ts'
+import { formatNumber, NO_BREAK_SPACE, withoutFinalZeros } from '../quantity/format.ts'
 import { kindOf } from '../quantity/kinds.ts'
 import { fromSI, unitOf } from '../quantity/units.ts'
 import type { QuantityInput, Range, Refusal } from './types.ts'
@@ -17,14 +17,15 @@ export function shownUnit(field: Pick<QuantityInput, 'kind' | 'units'>, unit?: s
   return unit ?? field.units?.[0] ?? kindOf(field.kind).units[0] ?? kindOf(field.kind).siUnit
 }
 
-/** A value and a limit with as many digits as it takes to tell them apart. */
+const DIGITS = [4, 5, 6, 7, 8, 9, 10, 11, 12]
+
+/** A value with four digits, or with as many as it takes to tell it apart from a limit. */
 function show(si: number, field: Field, unit: string, apartFrom?: number): string {
   const number = (value: number, digits: number) => formatNumber(fromSI(value, unit, field.kind), digits)
-  let digits = 4
-  while (digits < 12 && apartFrom !== undefined && number(si, digits) === number(apartFrom, digits))
-    digits += 1
-  const shown = number(si, digits).replace(/\.(\d*?)0+(?=×|$)/, (_, kept: string) => (kept ? `.${kept}` : ''))
+  const digits =
+    apartFrom === undefined ? 4 : DIGITS.find((some) => number(si, some) !== number(apartFrom, some))
   const { symbol } = unitOf(unit)
+  const shown = withoutFinalZeros(number(si, digits ?? 12))
   return symbol ? `${shown}${NO_BREAK_SPACE}${symbol}` : shown
 }
 

@@ -47,19 +47,23 @@ function halfWidthOf(accuracy: Accuracy | undefined, value: number, override: nu
   return 'absolute' in accuracy ? accuracy.absolute : accuracy.relative * Math.abs(value)
 }
 
+/** The table with one of its cells moved. */
+function withCell(rows: readonly TableRow[], at: number, columnId: string, by: number): TableRow[] {
+  const moved = { ...rows[at], [columnId]: (rows[at]?.[columnId] ?? 0) + by }
+  return rows.with(at, moved)
+}
+
 function cellSources(
   id: string,
   rows: readonly TableRow[],
   columnId: string,
   halfWidth: (value: number) => number,
-) {
-  return rows.map((row, index): Source => ({
+): Source[] {
+  return rows.map((row, at) => ({
     halfWidth: halfWidth(row[columnId] ?? 0),
     shifted: (values, by) => ({
       ...values,
-      [id]: (values[id] as readonly TableRow[]).map((cells, at) =>
-        at === index ? { ...cells, [columnId]: (cells[columnId] ?? 0) + by } : cells,
-      ),
+      [id]: withCell(values[id] as readonly TableRow[], at, columnId, by),
     }),
   }))
 }

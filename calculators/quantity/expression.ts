@@ -161,8 +161,8 @@ function read(text: string, kind: KindId, fieldUnit: string): QuantityReading {
   const si = isUnit(result) ? (math.divide(result, siUnit) as number) : result
   const refusal = checkSI(text, si, kind)
   if (refusal) return refusal
-  const own = used.filter((unitId) => kindOf(kind).units.includes(unitId))
-  const unit = used.length === 1 && own[0] !== undefined ? own[0] : fieldUnit
+  const only = used.length === 1 ? used[0] : undefined
+  const unit = only !== undefined && kindOf(kind).units.includes(only) ? only : fieldUnit
   return { ok: true, si, unit, understood: `${text} = ${formatIn(si, kind, fieldUnit)}` }
 }
 

@@ -48,7 +48,7 @@ export function formatNumber(value: number, significantDigits: number): string {
 }
 
 /** The same number without the zeros behind its last digit: '340', not '340.0'. */
-function withoutFinalZeros(shown: string): string {
+export function withoutFinalZeros(shown: string): string {
   return shown.replace(/\.(\d*?)0+(?=×|$)/, (_, kept: string) => (kept ? `.${kept}` : ''))
 }
 

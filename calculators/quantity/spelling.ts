@@ -10,7 +10,7 @@ function key(spelling: string): string {
   return spelling
     .normalize('NFKC')
     .replace(/[µμ]/g, 'u')
-    .replace(/′′|\'\'|[“”]/g, '"')
+    .replace(/′′|''|[“”]/g, '"')
     .replace(/[′’]/g, "'")
     .replace(/º/g, '°')
     .replace(/\u2212/g, '-')
