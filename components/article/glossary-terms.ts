@@ -71,7 +71,7 @@ const normal = (form: string) => form.toLowerCase().replaceAll(/\s+/g, ' ')
 function anyOf(forms: string[]): RegExp {
   const alternatives = forms
     .sort((a, b) => b.length - a.length)
-    .map((form) => form.replaceAll(/[.*+?^${}()|[\]\\/-]/g, String.raw`\$&`).replaceAll(' ', String.raw`\s+`))
+    .map((form) => form.replaceAll(/[.*+?^${}()|[\]\\/]/g, String.raw`\$&`).replaceAll(' ', String.raw`\s+`))
   const word = String.raw`[\p{L}\p{N}-]`
   return new RegExp(`(?<!${word})(?:${alternatives.join('|')})(?!${word})`, 'giu')
 }

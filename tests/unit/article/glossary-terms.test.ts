@@ -10,6 +10,7 @@ const terms = [
     forms: ['bypass valve', 'bypass valves'],
     definition: 'It opens past <a filter>.',
   },
+  { id: 'spin-on', term: 'spin-on filter', forms: ['spin-on'], definition: 'A filter in its own can.' },
   { id: 'd341', term: 'D341', forms: ['D341', 'ASTM D341 (2020)'], definition: 'A line in viscosity.' },
 ]
 const marked = (html: string) => finishArticle(html, terms, (id) => `/glossary/#${id}`).html
@@ -36,6 +37,7 @@ describe('the first use of a glossary term', () => {
 
   it('is found beside brackets and full stops, and with signs of its own', () => {
     expect(words('<p>(filter). By ASTM D341 (2020).</p>')).toEqual(['filter', 'ASTM D341 (2020)'])
+    expect(words('<p>A spin-on, new.</p>')).toEqual(['spin-on'])
   })
 
   it('is counted through the whole article, not paragraph by paragraph', () => {
