@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { attributesIn, entriesOf, yamlFile, type Procedure } from './content.ts'
 
 const procedures = entriesOf<Procedure>('procedures')
-const cautions = Object.keys(yamlFile('cautions/cautions.yaml'))
+const cautions = yamlFile<{ signal: string }>('cautions/cautions.yaml')
+const signals = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE']
 const setPoints = Object.keys(yamlFile<Record<string, unknown>>('plants/pq-12.yaml')['setPoints'] ?? {})
 
 /** Text of the section under a heading, up to the next heading of that level. */
@@ -12,10 +13,21 @@ const sectionOf = (body: string, heading: string) =>
 const sectionsWithSteps = ['Before you start', 'Steps', 'Prove it tight', 'Give it back']
 
 describe.each(procedures)('procedure $id', ({ data, body }) => {
-  test('shows in its body each caution that its front matter names, and no other', () => {
+  test('names in its front matter each caution that its body shows, and shows each one once', () => {
     const shown = attributesIn(body, 'Caution', 'id')
-    expect([...shown].sort()).toEqual([...data.cautions].sort())
-    expect(shown.filter((id) => !cautions.includes(id))).toEqual([])
+    expect(shown.filter((id) => !data.cautions.includes(id))).toEqual([])
+    expect(shown.filter((id, place) => shown.indexOf(id) !== place)).toEqual([])
+    expect(data.cautions.filter((id) => !(id in cautions))).toEqual([])
+  })
+
+  test('repeats before its step each caution with the word DANGER', () => {
+    const grave = data.cautions.filter((id) => cautions[id]?.signal === 'DANGER')
+    expect(attributesIn(body, 'Caution', 'id')).toEqual(expect.arrayContaining(grave))
+  })
+
+  test('names its cautions with the gravest first, as the top of the page shows them', () => {
+    const ranks = data.cautions.map((id) => signals.indexOf(cautions[id]?.signal ?? ''))
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b))
   })
 
   test('has the four sections in their order', () => {
