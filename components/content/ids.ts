@@ -19,6 +19,12 @@ export function idsOfFile(path: string): string[] {
   return Object.keys(parse(readFileSync(join(CONTENT, path), 'utf8')) as object).sort()
 }
 
+/** Keys under a field at the top of one YAML file: the set points of a plant, say. */
+export function keysIn(path: string, field: string): string[] {
+  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>
+  return Object.keys((data[field] ?? {}) as object)
+}
+
 /** Ids of the calculators: their folders' names. */
 export function calculatorIds(): string[] {
   return readdirSync(join(process.cwd(), 'calculators', 'catalogue'), { withFileTypes: true })

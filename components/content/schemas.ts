@@ -2,7 +2,10 @@ import { z } from 'astro/zod'
 import type { KindId, QuantityReading } from '../../calculators/quantity/types.ts'
 import { kinds, kindOf } from '../../calculators/quantity/kinds.ts'
 import { readFigure } from '../../calculators/quantity/figure.ts'
-import { calculatorIds, idsOfFile, idsOfFolder } from './ids.ts'
+import { circuitProblems } from '../../calculators/circuit/validate.ts'
+import { drawingProblems } from '../circuit/layout.ts'
+import { portNames, symbolIds } from '../circuit/symbols/geometry.ts'
+import { calculatorIds, idsOfFile, idsOfFolder, keysIn } from './ids.ts'
 
 /** An id of one of these. A wrong one is named in the build's error together with all that would do. */
 function oneOf(what: string, ids: string[]) {
@@ -182,49 +185,86 @@ export const plant = z.strictObject({
   ),
 })
 
-const lineKind = z.enum(['suction', 'supply', 'return', 'drain'])
+/** Suction, supply, return and drain carry fuel; a gauge line a pressure or a temperature, a shaft a torque. */
+const lineKind = z.enum(['suction', 'supply', 'return', 'drain', 'gauge', 'shaft'])
 
-export const circuit = z.strictObject({
-  title: text,
-  summary: sentence,
-  plant: plantId,
-  invented: z.boolean(),
-  /** Size of the drawing in grid steps. */
-  size: z.strictObject({ width: z.number().positive(), height: z.number().positive() }),
-  elements: z
-    .array(
-      z.strictObject({
-        id: z.string().regex(/^[a-z0-9-]+$/),
-        /** Place on the way of the fuel from tank to tank; parts off that way have none. */
-        number: z.number().int().positive().optional(),
-        symbol: text,
-        label: text,
-        at: z.tuple([z.number(), z.number()]),
-        turn: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]).default(0),
-        labelAt: z.tuple([z.number(), z.number()]).optional(),
-        /** What it is for. */
-        purpose: sentence,
-        /** What its glass or gauge shows in health. */
-        inHealth: sentence,
-        /** Set points of the plant that say so in figures. */
-        setPoints: z.array(text).default([]),
-        article: pagePath.optional(),
-        procedure: procedureId.optional(),
-      }),
+/** A place on the drawing's grid, in steps from its upper left corner. */
+const place = z.tuple([z.number().nonnegative(), z.number().nonnegative()])
+
+export const circuit = z
+  .strictObject({
+    title: text,
+    summary: sentence,
+    plant: plantId,
+    invented: z.boolean(),
+    /** Size of the drawing in grid steps. */
+    size: z.strictObject({ width: z.number().positive(), height: z.number().positive() }),
+    elements: z
+      .array(
+        z.strictObject({
+          id: z.string().regex(/^[a-z0-9-]+$/),
+          /** Place on the way of the fuel from tank to tank; parts off that way have none. */
+          number: z.number().int().positive().optional(),
+          symbol: oneOf('components/circuit/symbols', symbolIds),
+          /** How many like parts the symbol stands for: twelve injectors in a row, a header with twelve branches. */
+          count: z.number().int().positive().default(1),
+          label: text,
+          at: place,
+          turn: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]).default(0),
+          /** Middle of the number's circle; the words stand to its right, or to its left where labelAlign is end. */
+          labelAt: place,
+          labelAlign: z.enum(['start', 'end']).default('start'),
+          /** Most letters in one line of the label. */
+          labelWrap: z.number().int().positive().default(14),
+          /** A few words under the label: how the part looks in health. */
+          note: text.max(24).optional(),
+          /** What it is for. */
+          purpose: sentence,
+          /** What its glass or gauge shows in health. */
+          inHealth: sentence,
+          /** Set points of the plant that say so in figures. */
+          setPoints: z.array(text).default([]),
+          article: pagePath.optional(),
+          procedure: procedureId.optional(),
+        }),
+      )
+      .min(2),
+    /** Where three or four lines meet; its ports are left, right, up and down. */
+    junctions: z.array(z.strictObject({ id: z.string().regex(/^[a-z0-9-]+$/), at: place })).default([]),
+    connections: z
+      .array(
+        z.strictObject({
+          /** 'element.port' or 'junction.side', in the direction of the fuel. */
+          from: z.string().regex(/^[a-z0-9-]+\.[a-z0-9-]+$/),
+          to: z.string().regex(/^[a-z0-9-]+\.[a-z0-9-]+$/),
+          line: lineKind,
+          via: z.array(place).default([]),
+          /** Words along the line, and where they start. */
+          name: z.strictObject({ text, at: place }).optional(),
+        }),
+      )
+      .min(1),
+  })
+  .superRefine((data, context) => {
+    const netProblems = circuitProblems(data, portNames)
+    const drawn = netProblems.length > 0 ? [] : drawingProblems(data)
+    const setPoints = keysIn(`plants/${data.plant}.yaml`, 'setPoints')
+    const unknown = data.elements.flatMap((element, index) =>
+      element.setPoints.flatMap((id, place) =>
+        setPoints.includes(id)
+          ? []
+          : [
+              {
+                path: ['elements', index, 'setPoints', place],
+                message: `«${id}» is no set point of content/plants/${data.plant}.yaml; allowed: ${setPoints.join(', ')}`,
+              },
+            ],
+      ),
     )
-    .min(2),
-  connections: z
-    .array(
-      z.strictObject({
-        /** 'element.port'. */
-        from: z.string().regex(/^[a-z0-9-]+\.[a-z0-9-]+$/),
-        to: z.string().regex(/^[a-z0-9-]+\.[a-z0-9-]+$/),
-        line: lineKind,
-        via: z.array(z.tuple([z.number(), z.number()])).default([]),
-      }),
-    )
-    .min(1),
-})
+    for (const problem of [...netProblems, ...drawn, ...unknown]) {
+      context.addIssue({ code: 'custom', path: problem.path, message: problem.message })
+    }
+  })
 
 export const fault = z.strictObject({
   title: text,
@@ -248,7 +288,12 @@ export const fuel = z.strictObject({
   summary: sentence,
   densityAt15: figure('density'),
   viscosities: z
-    .array(z.strictObject({ temperature: figure('temperature'), kinematicViscosity: figure('kinematicViscosity') }))
+    .array(
+      z.strictObject({
+        temperature: figure('temperature'),
+        kinematicViscosity: figure('kinematicViscosity'),
+      }),
+    )
     .min(2),
   cloudPoint: figure('temperature'),
   sources: z.array(sourceId).default([]),

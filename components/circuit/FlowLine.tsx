@@ -1,0 +1,38 @@
+import { segmentsOf, type Segment } from './layout.ts'
+import type { Point } from './symbols/geometry.ts'
+import type { LineKind } from './types.ts'
+
+const ARROW_LENGTH = 12
+
+/** A piece of line shorter than this has no room for an arrow. */
+const SHORTEST_WITH_ARROW = 36
+
+const lengthOf = ([[x1, y1], [x2, y2]]: Segment): number => Math.abs(x2 - x1) + Math.abs(y2 - y1)
+
+/** One line from end to end, with the arrow of its flow on the longest straight piece. */
+export function FlowLine({ route, line }: { route: readonly Point[]; line: LineKind }) {
+  const d = route.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${x} ${y}`).join('')
+  const longest = segmentsOf(route).toSorted((a, b) => lengthOf(b) - lengthOf(a))[0]
+  const flows = line !== 'gauge' && line !== 'shaft'
+  return (
+    <g>
+      <path class={`circuit-line circuit-line-${line}`} d={d} />
+      {line === 'shaft' && <path class="circuit-shaft-gap" d={d} />}
+      {flows && longest && lengthOf(longest) >= SHORTEST_WITH_ARROW && <Arrow along={longest} line={line} />}
+    </g>
+  )
+}
+
+/** Filled where the pump moves the fuel on to the engine, open where it goes back. */
+function Arrow({ along, line }: { along: Segment; line: LineKind }) {
+  const [[x1, y1], [x2, y2]] = along
+  const angle = (Math.atan2(y2 - y1, x2 - x1) * 180) / Math.PI
+  const half = ARROW_LENGTH / 2
+  return (
+    <path
+      class={`circuit-arrow circuit-arrow-${line}`}
+      d={`M${half} 0L${-half} ${-half}V${half}Z`}
+      transform={`translate(${(x1 + x2) / 2} ${(y1 + y2) / 2})rotate(${angle})`}
+    />
+  )
+}

@@ -1,0 +1,34 @@
+import { BADGE_RADIUS, LETTER, LINE_HEIGHT, labelLines, toUnits } from './layout.ts'
+import type { DrawnElement } from './types.ts'
+
+/** The circle with the part's mark, and beside it the part's name. */
+export function PartLabel({ element, mark }: { element: DrawnElement; mark: string }) {
+  const [x, y] = toUnits(element.labelAt)
+  const lines = labelLines(element)
+  const start = element.labelAlign === 'start'
+  const first = y - ((lines.length - 1) * LINE_HEIGHT) / 2 + LETTER * 0.35
+  return (
+    <g>
+      <circle
+        class={element.number === undefined ? 'circuit-badge circuit-badge-beside' : 'circuit-badge'}
+        cx={x}
+        cy={y}
+        r={BADGE_RADIUS}
+      />
+      <text class="circuit-mark" x={x} y={y + LETTER * 0.35}>
+        {mark}
+      </text>
+      {lines.map((line, index) => (
+        <text
+          key={line}
+          class={element.note !== undefined && index === lines.length - 1 ? 'circuit-note' : 'circuit-label'}
+          x={x + (start ? 1 : -1) * (BADGE_RADIUS + 5)}
+          y={first + index * LINE_HEIGHT}
+          text-anchor={start ? undefined : 'end'}
+        >
+          {line}
+        </text>
+      ))}
+    </g>
+  )
+}
