@@ -36,6 +36,13 @@ test('no form belongs to two terms, and none is an everyday word', () => {
   expect(forms.filter((form) => everyday.has(form))).toEqual([])
 })
 
+test('a term stands among its own forms', () => {
+  const absent = entries.filter(
+    ([, term]) => !term.forms.some((form) => form.toLowerCase() === term.term.toLowerCase()),
+  )
+  expect(absent.map(([id]) => id)).toEqual([])
+})
+
 test('a definition is one or two sentences', () => {
   const long = entries.filter(([, term]) => (term.definition.match(/[.?!](\s|$)/g) ?? []).length > 2)
   expect(long.map(([id]) => id)).toEqual([])
