@@ -1,15 +1,16 @@
-import { bestOf, hitOf, kinds, ranked } from './group.ts'
-import type { Group, Hit } from './group.ts'
+import { hitOf, kinds, namedBy, ranked } from './group.ts'
+import type { Group, Hit, KindOfResult } from './group.ts'
 import type { Mended, Vocabulary } from './near.ts'
 import type { Pagefind, PagefindResult } from './pagefind.ts'
 import { searchWords } from './query.ts'
 
 /** What a search found, and what was done to the query on the way. */
 export interface Answer {
+  query: string
   /** The words that were searched for in the end. */
   words: string[]
-  /** The page that the query names, if it names one. */
-  best?: Hit
+  /** The pages that the query names: they stand before the groups. */
+  named: Hit[]
   groups: Group[]
   /** Pages found, shown or not. */
   count: number
@@ -21,6 +22,9 @@ export interface Answer {
   /** Words near to the ones that nothing was found for. */
   nearest: string[]
 }
+
+/** What somebody asked: as it was typed, and the words it came to. */
+export type Asked = Pick<Answer, 'query' | 'words'>
 
 /** Lines of one kind that are loaded and shown before somebody asks for more. */
 export const SHOWN_OF_A_KIND = 5
@@ -37,37 +41,43 @@ const NEAREST_OFFERED = 5
 export async function answerTo(query: string, pagefind: Pagefind, vocabulary: Vocabulary): Promise<Answer> {
   const typed = searchWords(query)
   const { words, mended, unknown } = vocabulary.mend(typed)
-  const common = { words: words.flatMap((word) => word.split(' ')), mended, unknown, nearest: [] }
+  const common = { query, words: words.flatMap((word) => word.split(' ')), mended, unknown, nearest: [] }
   if (words.length > 0) {
-    const groups = await withAllWords(common.words, pagefind)
-    if (groups.length > 0) return { ...common, ...shown(groups), partial: false }
-    const some = await withMostWords(common.words, pagefind)
-    if (some.length > 0) return { ...common, ...shown(some), partial: true }
+    const groups = await withAllWords(common, pagefind)
+    if (groups.length > 0) return { ...common, ...arranged(groups), partial: false }
+    const some = await withMostWords(common, pagefind)
+    if (some.length > 0) return { ...common, ...arranged(some), partial: true }
   }
   const nearest = [...new Set(typed.flatMap((word) => vocabulary.nearest(word, NEAREST_OFFERED)))]
-  return { ...common, groups: [], count: 0, partial: false, nearest: nearest.slice(0, NEAREST_OFFERED) }
+  return {
+    ...common,
+    named: [],
+    groups: [],
+    count: 0,
+    partial: false,
+    nearest: nearest.slice(0, NEAREST_OFFERED),
+  }
 }
 
 /** All the pages of one kind for a query that has been answered. */
-export async function moreOf(group: Group, words: string[], pagefind: Pagefind): Promise<Hit[]> {
-  const { results } = await pagefind.search(words.join(' '), { filters: { kind: group.kind } })
-  return ranked(await loaded(results, words))
+export async function moreOf(group: Group, asked: Asked, pagefind: Pagefind): Promise<Hit[]> {
+  return ranked(await loaded((await ofKind(group.kind, asked, pagefind)).results, asked))
 }
 
-async function withAllWords(words: string[], pagefind: Pagefind): Promise<Group[]> {
+async function withAllWords(asked: Asked, pagefind: Pagefind): Promise<Group[]> {
   const groups = await Promise.all(
     kinds.map(async ({ id, heading }): Promise<Group> => {
-      const { results } = await pagefind.search(words.join(' '), { filters: { kind: id } })
-      const hits = ranked(await loaded(results.slice(0, SHOWN_OF_A_KIND), words))
+      const { results } = await ofKind(id, asked, pagefind)
+      const hits = ranked(await loaded(results.slice(0, SHOWN_OF_A_KIND), asked))
       return { kind: id, heading, hits, count: results.length }
     }),
   )
   return groups.filter((group) => group.count > 0)
 }
 
-async function withMostWords(words: string[], pagefind: Pagefind): Promise<Group[]> {
+async function withMostWords(asked: Asked, pagefind: Pagefind): Promise<Group[]> {
   const byId = new Map<string, { result: PagefindResult; words: number; score: number }>()
-  for (const word of words) {
+  for (const word of asked.words) {
     for (const result of (await pagefind.search(word)).results) {
       const entry = byId.get(result.id) ?? { result, words: 0, score: 0 }
       byId.set(result.id, { result, words: entry.words + 1, score: entry.score + result.score })
@@ -77,7 +87,7 @@ async function withMostWords(words: string[], pagefind: Pagefind): Promise<Group
   const hits = await Promise.all(
     entries
       .slice(0, SHOWN_OF_PARTIAL)
-      .map(async ({ result, score }) => hitOf(await result.data(), score, words)),
+      .map(async ({ result, score }) => hitOf(await result.data(), score, asked.query, asked.words)),
   )
   return kinds
     .map(({ id, heading }): Group => {
@@ -87,19 +97,28 @@ async function withMostWords(words: string[], pagefind: Pagefind): Promise<Group
     .filter((group) => group.count > 0)
 }
 
-function loaded(results: PagefindResult[], words: string[]): Promise<Hit[]> {
-  return Promise.all(results.map(async (result) => hitOf(await result.data(), result.score, words)))
+function ofKind(
+  kind: KindOfResult,
+  { words }: Asked,
+  pagefind: Pagefind,
+): Promise<{ results: PagefindResult[] }> {
+  return pagefind.search(words.join(' '), { filters: { kind } })
 }
 
-function shown(groups: Group[]): Pick<Answer, 'best' | 'groups' | 'count'> {
-  const best = bestOf(groups)
-  const count = groups.reduce((sum, group) => sum + group.count, 0)
-  if (best === undefined) return { groups, count }
-  const others = groups
-    .map((group) => {
-      const hits = group.hits.filter((hit) => hit !== best)
-      return { ...group, hits, count: group.count - (group.hits.length - hits.length) }
-    })
-    .filter((group) => group.count > 0)
-  return { best, groups: others, count }
+function loaded(results: PagefindResult[], { query, words }: Asked): Promise<Hit[]> {
+  return Promise.all(results.map(async (result) => hitOf(await result.data(), result.score, query, words)))
+}
+
+/** The pages named before the groups, and the groups without them. */
+function arranged(groups: Group[]): Pick<Answer, 'named' | 'groups' | 'count'> {
+  const named = namedBy(groups)
+  const others = groups.map((group) => {
+    const hits = group.hits.filter((hit) => !named.includes(hit))
+    return { ...group, hits, count: group.count - (group.hits.length - hits.length) }
+  })
+  return {
+    named,
+    groups: others.filter((group) => group.count > 0),
+    count: groups.reduce((sum, group) => sum + group.count, 0),
+  }
 }

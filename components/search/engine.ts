@@ -1,6 +1,6 @@
 import { href } from '../layout/href.ts'
 import { answerTo, moreOf } from './answer.ts'
-import type { Answer } from './answer.ts'
+import type { Answer, Asked } from './answer.ts'
 import type { Group, Hit } from './group.ts'
 import { Vocabulary } from './near.ts'
 import type { Pagefind } from './pagefind.ts'
@@ -8,7 +8,7 @@ import type { Pagefind } from './pagefind.ts'
 export interface Engine {
   answer(query: string): Promise<Answer>
   /** All the pages of a group of which the answer holds the first. */
-  more(group: Group, words: string[]): Promise<Hit[]>
+  more(group: Group, asked: Asked): Promise<Hit[]>
 }
 
 /** Words of context that stand around those found. */
@@ -32,7 +32,7 @@ export async function loadEngine(): Promise<Engine> {
   const vocabulary = new Vocabulary(near.words)
   return {
     answer: (query) => answerTo(query, pagefind, vocabulary),
-    more: (group, words) => moreOf(group, words, pagefind),
+    more: (group, asked) => moreOf(group, asked, pagefind),
   }
 }
 

@@ -1,4 +1,4 @@
-import { searchWords, stem, stemsOf } from './query.ts'
+import { plain, searchWords, stem, stemsOf } from './query.ts'
 import type { PagefindPage, PagefindSection } from './pagefind.ts'
 
 /** Kinds of pages in the order in which their results stand: whoever searches mostly has a fault before them. */
@@ -24,7 +24,7 @@ export interface Hit {
   /** Text around the words found, as Pagefind gives it; absent when the title or the summary has the words. */
   excerpt?: string
   score: number
-  /** How well the page's own names fit: see `fitOf`. */
+  /** How well the page's own names fit: see `fits`. */
   fit: number
 }
 
@@ -36,31 +36,53 @@ export interface Group {
   count: number
 }
 
-/** A page's name is the words asked for, and no others. */
-export const SAME_NAME = 2
-/** One of a page's names holds all the words asked for. */
-export const NAME_HOLDS_ALL = 1
+/** How well a page's names fit the words asked for, the better the higher; 0 when none fits. */
+export const fits = {
+  /** The title was typed as it stands. */
+  title: 4,
+  /** The title is made of the words asked for and fillers. */
+  wordsOfTitle: 3,
+  /** Another name is made of the words asked for and fillers. */
+  wordsOfAlias: 2,
+  /** Title or another name has all the words asked for, and more. */
+  holdsAll: 1,
+} as const
 
-/** How well a title and other names fit the words of a query: the same, holding all of them, or 0. */
+/** Most pages that are put before the groups because a query names them; more are not told apart by it. */
+const MOST_NAMED = 3
+
+/** Length from which a word fits a longer one that begins with it, as it does in Pagefind's index. */
+const SHORTEST_BEGINNING = 4
+
+/** How well the names of a page fit the words of a query: one of `fits`, or 0. */
 export function fitOf(words: string[], title: string, aliases: string): number {
-  const wanted = stemsOf(words.join(' '))
-  let fit = 0
-  for (const name of [title, ...aliases.split(';')]) {
-    const held = stemsOf(name)
-    if (![...wanted].every((part) => held.has(part))) continue
-    const meaningful = stemsOf(searchWords(name).join(' '))
-    fit = Math.max(fit, [...meaningful].every((part) => wanted.has(part)) ? SAME_NAME : NAME_HOLDS_ALL)
+  const asked = [...stemsOf(words.join(' '))]
+  const fit = (name: string, same: number): number => {
+    if (!holdsAll(stemsOf(name), asked)) return 0
+    const meaningful = [...stemsOf(searchWords(name).join(' '))]
+    return meaningful.every((part) => asked.some((word) => fitsWord(part, word))) ? same : fits.holdsAll
   }
-  return fit
+  return Math.max(
+    fit(title, fits.wordsOfTitle),
+    ...aliases.split(';').map((alias) => fit(alias, fits.wordsOfAlias)),
+  )
+}
+
+function holdsAll(held: ReadonlySet<string>, asked: readonly string[]): boolean {
+  return asked.every((word) => held.has(word) || [...held].some((part) => fitsWord(part, word)))
+}
+
+function fitsWord(part: string, word: string): boolean {
+  return part === word || (word.length >= SHORTEST_BEGINNING && part.startsWith(word))
 }
 
 /** The line of the results for a page, opening at the heading under which the words stand. */
-export function hitOf(page: PagefindPage, score: number, words: string[]): Hit {
+export function hitOf(page: PagefindPage, score: number, query: string, words: string[]): Hit {
   const { title = page.url, summary = '', aliases = '', kind } = page.meta
-  const fit = fitOf(words, title, aliases)
-  const held = stemsOf(`${title} ${summary} ${aliases}`)
+  const fit = plain(title) === plain(query.trim()) ? fits.title : fitOf(words, title, aliases)
+  const named = holdsAll(stemsOf(`${title} ${summary} ${aliases}`), [...stemsOf(words.join(' '))])
   const base = { title, summary, kind: kindOf(kind), score, fit }
-  if ([...stemsOf(words.join(' '))].every((part) => held.has(part))) return { ...base, url: page.url }
+  if (named) return { ...base, url: page.url }
   const section = bestSection(page.sub_results)
   if (section === undefined) return { ...base, url: page.url, excerpt: page.excerpt }
   return { ...base, url: section.url, section: section.title, excerpt: section.excerpt }
@@ -72,16 +94,16 @@ export function ranked(hits: Hit[]): Hit[] {
 }
 
 /**
- * The page that the query names: the only one with a name that is the query, else the only one with a name that
- * holds all of it. A term of the glossary is left where it stands: its word is in the pages' names too.
+ * The few pages that the query names, the best first: those with the best fitting names, unless they are so many
+ * that the query names none. Terms of the glossary stay where they stand: their words are in the pages' names too.
  */
-export function bestOf(groups: Group[]): Hit | undefined {
+export function namedBy(groups: Group[]): Hit[] {
   const pages = groups.flatMap((group) => (group.kind === 'glossary' ? [] : group.hits))
-  for (const fit of [SAME_NAME, NAME_HOLDS_ALL]) {
+  for (const fit of Object.values(fits)) {
     const fitting = pages.filter((hit) => hit.fit >= fit)
-    if (fitting.length > 0) return fitting.length === 1 ? fitting[0] : undefined
+    if (fitting.length > 0) return fitting.length <= MOST_NAMED ? ranked(fitting) : []
   }
-  return undefined
+  return []
 }
 
 function kindOf(kind: string | undefined): KindOfResult {

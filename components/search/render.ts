@@ -1,5 +1,5 @@
 import { href } from '../layout/href.ts'
-import type { Answer } from './answer.ts'
+import type { Answer, Asked } from './answer.ts'
 import { kinds, markedStems } from './group.ts'
 import type { Group, Hit } from './group.ts'
 import { notesOn } from './lines.ts'
@@ -8,7 +8,7 @@ import type { Piece } from './pieces.ts'
 
 export interface Actions {
   /** All the hits of a group that is shown in part. */
-  more(group: Group, words: string[]): Promise<Hit[]>
+  more(group: Group, asked: Asked): Promise<Hit[]>
   /** Searches for another word in place of the one typed. */
   search(word: string): void
 }
@@ -18,15 +18,16 @@ export function resultsOf(answer: Answer, idPrefix: string, actions: Actions): H
   const notes = notesOn(answer).map((note) => element('p', 'search-note', note))
   if (answer.count === 0) return [...notes, nothingFound(answer, actions)]
   const stems = markedStems(answer.words)
-  const best = answer.best ? [bestMatch(answer.best, stems, idPrefix)] : []
+  const named = answer.named.length > 0 ? [bestMatches(answer.named, stems, idPrefix)] : []
   const groups = answer.groups.map((group) => groupOf(group, answer, stems, idPrefix, actions))
-  return [...notes, ...best, ...groups]
+  return [...notes, ...named, ...groups]
 }
 
-function bestMatch(hit: Hit, stems: ReadonlySet<string>, idPrefix: string): HTMLElement {
-  const section = sectionOf('Best match', `${idPrefix}-best`)
-  const kind = kinds.find(({ id }) => id === hit.kind)?.one
-  section.append(listOf([hit], stems, kind))
+function bestMatches(hits: Hit[], stems: ReadonlySet<string>, idPrefix: string): HTMLElement {
+  const section = sectionOf(hits.length === 1 ? 'Best match' : 'Best matches', `${idPrefix}-named`)
+  const list = element('ul', 'search-list')
+  list.append(...hits.map((hit) => lineOf(hit, stems, kinds.find(({ id }) => id === hit.kind)?.one)))
+  section.append(list)
   return section
 }
 
@@ -38,15 +39,16 @@ function groupOf(
   actions: Actions,
 ): HTMLElement {
   const section = sectionOf(group.heading, `${idPrefix}-${group.kind}`, group.count)
-  const list = listOf(group.hits, stems)
+  const list = element('ul', 'search-list')
+  list.append(...group.hits.map((hit) => lineOf(hit, stems)))
   section.append(list)
   if (group.count > group.hits.length) {
     const button = element('button', 'search-more', `Show all ${group.count}`)
     button.type = 'button'
     button.setAttribute('aria-describedby', `${idPrefix}-${group.kind}`)
     button.addEventListener('click', async () => {
-      const shown = new Set([answer.best?.url, ...group.hits.map((hit) => hit.url)])
-      const others = (await actions.more(group, answer.words)).filter((hit) => !shown.has(hit.url))
+      const shown = new Set([...answer.named, ...group.hits].map((hit) => hit.url))
+      const others = (await actions.more(group, answer)).filter((hit) => !shown.has(hit.url))
       const lines = others.map((hit) => lineOf(hit, stems))
       list.append(...lines)
       lines[0]?.querySelector('a')?.focus()
@@ -65,12 +67,6 @@ function sectionOf(heading: string, id: string, count?: number): HTMLElement {
   if (count !== undefined) title.append(' ', element('span', 'search-count', String(count)))
   section.append(title)
   return section
-}
-
-function listOf(hits: Hit[], stems: ReadonlySet<string>, kind?: string): HTMLElement {
-  const list = element('ul', 'search-list')
-  list.append(...hits.map((hit) => lineOf(hit, stems, kind)))
-  return list
 }
 
 function lineOf(hit: Hit, stems: ReadonlySet<string>, kind?: string): HTMLElement {

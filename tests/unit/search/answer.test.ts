@@ -57,14 +57,14 @@ describe('an answer', () => {
 
   it('names the page that the query names before the groups', async () => {
     const answer = await ask('strainer')
-    expect(answer.best?.title).toBe('Cleaning the strainer')
+    expect(answer.named.map(({ title }) => title)).toEqual(['Cleaning the strainer'])
     expect(answer.groups.map(({ heading, count }) => [heading, count])).toEqual([['Symptoms', 1]])
     expect(answer.count).toBe(2)
   })
 
   it('says for which words it stands when one was misspelt', async () => {
     const answer = await ask('bubles when primming')
-    expect(answer.best?.title).toBe('Bubbles when priming')
+    expect(answer.named.map(({ title }) => title)).toEqual(['Bubbles when priming'])
     expect(notesOn(answer)).toEqual([
       'No word “bubles” in the handbook; showing “bubbles”.',
       'No word “primming” in the handbook; showing “priming”.',
@@ -102,6 +102,6 @@ describe('an answer', () => {
     const [group] = answer.groups
     expect(group).toMatchObject({ kind: 'glossary', count: 7 })
     expect(group?.hits).toHaveLength(5)
-    expect(group && (await moreOf(group, answer.words, index))).toHaveLength(7)
+    expect(group && (await moreOf(group, answer, index))).toHaveLength(7)
   })
 })

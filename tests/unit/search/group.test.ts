@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { bestOf, fitOf, hitOf, NAME_HOLDS_ALL, ranked, SAME_NAME } from '../../../components/search/group.ts'
+import { fitOf, fits, hitOf, namedBy, ranked } from '../../../components/search/group.ts'
 import type { Group, Hit, KindOfResult } from '../../../components/search/group.ts'
 import type { PagefindPage, PagefindSection } from '../../../components/search/pagefind.ts'
 
@@ -29,9 +29,10 @@ const page: PagefindPage = {
 
 describe('how well names fit', () => {
   it.each([
-    [['rock', 'catcher'], SAME_NAME],
-    [['clean', 'suction', 'strainers'], SAME_NAME],
-    [['strainer'], NAME_HOLDS_ALL],
+    [['rock', 'catcher'], fits.wordsOfAlias],
+    [['clean', 'suction', 'strainers'], fits.wordsOfTitle],
+    [['strainer'], fits.holdsAll],
+    [['suct', 'strain'], fits.holdsAll],
     [['suction', 'catcher'], 0],
     [['torque'], 0],
   ])('%j: %i', (words, fit) => {
@@ -39,14 +40,16 @@ describe('how well names fit', () => {
   })
 })
 
+const open = (from: PagefindPage, ...words: string[]) => hitOf(from, 1, words.join(' '), words)
+
 describe('a result opens', () => {
   it('at the top of the page when its names or its summary have the words', () => {
-    expect(hitOf(page, 1, ['strainer', 'basket'])).toMatchObject({ url: '/page/', kind: 'procedure' })
-    expect(hitOf(page, 1, ['strainer', 'basket']).section).toBeUndefined()
+    expect(open(page, 'strainer', 'basket')).toMatchObject({ url: '/page/', kind: 'procedure' })
+    expect(open(page, 'strainer', 'basket').section).toBeUndefined()
   })
 
   it('else at the heading under which the words weigh most', () => {
-    expect(hitOf(page, 1, ['strainer', 'torque'])).toMatchObject({
+    expect(open(page, 'strainer', 'torque')).toMatchObject({
       url: '/page/#steps',
       section: 'Steps',
       excerpt: 'about Steps',
@@ -54,14 +57,14 @@ describe('a result opens', () => {
   })
 
   it('at the top when no heading stands before the words', () => {
-    expect(hitOf({ ...page, sub_results: [] }, 1, ['torque'])).toMatchObject({
+    expect(open({ ...page, sub_results: [] }, 'torque')).toMatchObject({
       url: '/page/',
       excerpt: 'the whole',
     })
   })
 
   it('and a page of an unknown kind stands among the others', () => {
-    expect(hitOf({ ...page, meta: {} }, 1, ['torque'])).toMatchObject({ kind: 'other', title: '/page/' })
+    expect(open({ ...page, meta: {} }, 'torque')).toMatchObject({ kind: 'other', title: '/page/' })
   })
 })
 
@@ -86,18 +89,25 @@ describe('order', () => {
     expect(ranked(hits).map(({ title }) => title)).toEqual(['a', 'b', 'c'])
   })
 
-  it('names the one page that the query names', () => {
-    const named = hit('x', SAME_NAME, 1, 'calculator')
-    expect(bestOf([group('symptom', hit('a', 1, 9)), group('calculator', named)])).toBe(named)
-    expect(
-      bestOf([group('symptom', hit('a', 0, 9)), group('procedure', hit('b', 1, 1, 'procedure'))])?.title,
-    ).toBe('b')
+  it('names the pages with the best fitting names, a typed title before all', () => {
+    const titled = hit('titled', fits.title, 1, 'calculator')
+    const same = hit('same', fits.wordsOfTitle, 9, 'circuit')
+    const holding = hit('holding', fits.holdsAll, 50)
+    const groups = [group('symptom', holding), group('circuit', same), group('calculator', titled)]
+    expect(namedBy(groups)).toEqual([titled])
+    expect(namedBy(groups.slice(0, 2))).toEqual([same])
+    expect(namedBy(groups.slice(0, 1))).toEqual([holding])
   })
 
-  it('names none when several fit alike, when none does, or when it is a term of the glossary', () => {
-    expect(bestOf([group('symptom', hit('a', 1, 9), hit('b', 1, 3))])).toBeUndefined()
-    expect(bestOf([group('symptom', hit('a', 0, 9))])).toBeUndefined()
-    expect(bestOf([group('glossary', hit('a', 2, 9, 'glossary'))])).toBeUndefined()
-    expect(bestOf([])).toBeUndefined()
+  it('names several that fit alike, but not so many that they are not told apart', () => {
+    const alike = ['a', 'b', 'c', 'd'].map((title, index) => hit(title, fits.holdsAll, index))
+    expect(namedBy([group('symptom', ...alike.slice(0, 2))]).map(({ title }) => title)).toEqual(['b', 'a'])
+    expect(namedBy([group('symptom', ...alike)])).toEqual([])
+  })
+
+  it('names none when no name fits, nor a term of the glossary', () => {
+    expect(namedBy([group('symptom', hit('a', 0, 9))])).toEqual([])
+    expect(namedBy([group('glossary', hit('a', fits.title, 9, 'glossary'))])).toEqual([])
+    expect(namedBy([])).toEqual([])
   })
 })
