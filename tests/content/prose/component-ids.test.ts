@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { expect, test } from 'vitest'
+import { catalogue } from '../../../calculators/catalogue/index.ts'
 import { kinds } from '../../../calculators/quantity/kinds.ts'
 import { calculatorIds, idsOfFile, idsOfFolder } from '../../../components/content/ids.ts'
 import { mdxPages, tagsOf, type Tag } from './mdx-pages.ts'
@@ -69,4 +70,28 @@ test('an anchor does not hide a wrong page, nor make a right one wrong', () => {
 
 test.each(mdxPages())('$path: every id is one that exists', ({ path, text }) => {
   expect(unknownIds(path, tagsOf(text))).toEqual([])
+})
+
+/** Keys of an object as written in a tag: `{ reading: '3 kPa', 'gauge-height': '1 m' }`. */
+function keysOf(written: string | undefined): string[] {
+  return [...(written ?? '').matchAll(/(?<=[{,]\s*)['"]?([\w-]+)['"]?\s*:/g)].map(([, key]) => key ?? '')
+}
+
+test.each(mdxPages())('$path: what a calculator is given are inputs that it has', async ({ path, text }) => {
+  const found: string[] = []
+  for (const { name, attributes, line } of tagsOf(text)) {
+    const load = name === 'Calculator' ? catalogue[attributes['id'] ?? ''] : undefined
+    if (!load) continue
+    const inputs = Object.keys((await load()).inputs)
+    const given = [...keysOf(attributes['preset']), ...keysOf(attributes['setPoints'])]
+    for (const key of given.filter((candidate) => !inputs.includes(candidate)))
+      found.push(
+        `${path}:${line}: «${key}» is no input of ${attributes['id']}; allowed: ${inputs.join(', ')}`,
+      )
+  }
+  expect(found).toEqual([])
+})
+
+test('the keys of a preset are read, its values are not', () => {
+  expect(keysOf("{ drop: '60 kPa', 'other-flow': '18 L/min' }")).toEqual(['drop', 'other-flow'])
 })
