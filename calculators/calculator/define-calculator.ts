@@ -53,9 +53,9 @@ function checkInput(input: Input, inputs: Inputs, complain: Complain): void {
   const governing = inputs[input.when.input]
   if (governing?.type !== 'choice')
     return complain(`\`when\` names ${input.when.input}, which is not a choice`)
-  const options = governing.options.map((option) => option.value)
+  const options = new Set(governing.options.map((option) => option.value))
   for (const value of input.when.oneOf)
-    if (!options.includes(value))
+    if (!options.has(value))
       complain(`\`when\` names ${value}, which is not an option of ${input.when.input}`)
 }
 

@@ -41,12 +41,20 @@ export function refuseUnit(text: string, unitId: string, kind: KindId) {
   return refuse(`${quoted(text)} is in ${symbol || unitId}, a unit of ${labels}`, acceptedIn(kind))
 }
 
+/** A conversion's rounding below a limit; far under anything that can be measured. [SI] */
+const ROUNDING = 1e-6
+
+/** The value, or the lowest possible one where only rounding puts it below: −459.67 °F is absolute zero. */
+export function settled(si: number, kind: KindId): number {
+  const limit = lowest[kind]?.si
+  return limit !== undefined && si < limit && si >= limit - ROUNDING ? limit : si
+}
+
 /** The last checks of any reading, typed as one number or as an expression: finite, and possible at all. */
 export function checkSI(text: string, si: number, kind: KindId) {
   if (!Number.isFinite(si)) return refuse(`${quoted(text)} is too large to compute with`, acceptedIn(kind))
   const limit = lowest[kind]
-  // A reading a few units of the last place under the limit is the limit itself, rounded.
-  if (limit && si < limit.si - 1e-6) return refuse(`${quoted(text)} is below ${limit.what}`, acceptedIn(kind))
+  if (limit && si < limit.si) return refuse(`${quoted(text)} is below ${limit.what}`, acceptedIn(kind))
   return undefined
 }
 
@@ -68,7 +76,7 @@ export function convert(
   const wrong = refuseUnit(text, unitId, kind)
   if (wrong) return wrong
   const shift = referenceShift(unitId, kind) ?? 0
-  const si = toSI(value, unitId, kind) + shift
+  const si = settled(toSI(value, unitId, kind) + shift, kind)
   const refusal = checkSI(text, si, kind)
   if (refusal) return refusal
   if (si === 0 && value !== 0 && unitOf(unitId).offset === 0 && shift === 0)

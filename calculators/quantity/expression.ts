@@ -9,7 +9,7 @@ import {
   unitDependencies,
 } from 'mathjs'
 import type { ConstantNode, MathNode, OperatorNode, ParenthesisNode, SymbolNode, Unit } from 'mathjs'
-import { acceptedIn, checkSI, convert, refuseUnit } from './convert.ts'
+import { acceptedIn, checkSI, convert, refuseUnit, settled } from './convert.ts'
 import { formatIn } from './format.ts'
 import { kinds, kindOf } from './kinds.ts'
 import { quoted, refuse } from './number.ts'
@@ -150,6 +150,7 @@ function read(text: string, kind: KindId, fieldUnit: string): QuantityReading {
   const unfit = unfitUnit(text, used, kind)
   if (unfit) return unfit
   const result = evaluate(math.parse(translation.source), translation.names)
+  if (!Number.isFinite(isUnit(result) ? result.value : result)) throw new Refused('it has no finite result')
   if (used.length === 0 && !isUnit(result)) {
     const reading = convert(text, result, fieldUnit, kind, fieldUnit)
     return reading.ok
@@ -158,7 +159,7 @@ function read(text: string, kind: KindId, fieldUnit: string): QuantityReading {
   }
   const siUnit = siUnitOf(kindOf(kind).siUnit)
   if (!comparable(result, siUnit)) return refuse(`${quoted(text)} is ${describe(result)}`, acceptedIn(kind))
-  const si = isUnit(result) ? (math.divide(result, siUnit) as number) : result
+  const si = settled(isUnit(result) ? (math.divide(result, siUnit) as number) : result, kind)
   const refusal = checkSI(text, si, kind)
   if (refusal) return refusal
   const only = used.length === 1 ? used[0] : undefined

@@ -28,7 +28,7 @@ export function refuse(reason: string, accepted: string) {
 }
 
 const HEAD =
-  /^(?<sign>[+-]? ?)(?<digits>(?:[\d.,'’]|(?<=\d) (?=\d{3}(?![\d/])))*\d(?:[\d.,'’])*)(?<power>[eE][+-]?\d+| ?[×x*] ?10(?:\^ ?[+-]?\d+|[⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))?/u
+  /^(?<sign>[+-]? ?)(?<digits>(?:[\d.,]|(?<=\d)['’](?=\d{3}(?!\d))|(?<=\d) (?=\d{3}(?![\d/])))*\d[.,]*)(?<power>[eE][+-]?\d+| ?[×x*] ?10(?:\^ ?[+-]?\d+|[⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))?/u
 
 function exponent(power: string | undefined): string {
   if (!power) return ''

@@ -8,11 +8,11 @@ import { units } from './units.ts'
  */
 function key(spelling: string): string {
   return spelling
+    .replace(/º/g, '°')
     .normalize('NFKC')
     .replace(/[µμ]/g, 'u')
     .replace(/′′|''|[“”]/g, '"')
     .replace(/[′’]/g, "'")
-    .replace(/º/g, '°')
     .replace(/\u2212/g, '-')
     .replace(/\^(?=\d)/g, '')
     .replace(/[ ·⋅*×.]+/g, '.')

@@ -51,14 +51,14 @@ interface Piece {
 function unitPiece(text: string, kind: KindId, before: string): Piece | undefined {
   for (let length = Math.min(LONGEST_SPELLING, text.length); length > 0; length -= 1) {
     const after = text.slice(length)
-    const endsWord = !/^[\p{L}\d₀-₉°]/u.test(after) || /^[234](?![\p{L}\d])/u.test(after)
     const spelling = text.slice(0, length)
+    // 'ft3' without a sign is a power, as in writing by hand.
+    const power = /\p{L}$/u.test(spelling) ? /^[234](?![\p{L}\d])/u.exec(after)?.[0] : undefined
+    const endsWord = power !== undefined || !/^[\p{L}\d₀-₉°]/u.test(after) || !/[\p{L}\d]$/u.test(spelling)
     if (!endsWord || /[ ^/.·⋅*×]$/.test(spelling)) continue
     const compound = /[/.·⋅* ]/.test(spelling)
     if (compound && (/\/ ?$/.test(before) || /^ ?[\^⁻⁰¹²³⁴⁵⁶⁷⁸⁹234]/.test(after))) continue
     const unit = findUnit(spelling, kind)
-    // 'ft3' without a sign is a power, as in writing by hand.
-    const power = /^[234]/.test(after) ? after[0] : undefined
     if (unit !== undefined)
       return power ? { source: `^${power}`, length: length + 1, unit } : { source: '', length, unit }
   }
@@ -121,7 +121,7 @@ export function translate(text: string, kind: KindId): Translation {
     if (piece.unit !== undefined) {
       const name = `unit${names.size + 1}`
       names.set(name, piece.unit)
-      source += ` ${name}`
+      source += ` ${name} `
     }
     source += piece.source
     rest = rest.slice(piece.length)
