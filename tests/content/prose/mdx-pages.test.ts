@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { ORIGIN, proseOf, tagsOf } from './mdx-pages.ts'
+import { ORIGIN, pairsOf, proseOf, tagsOf } from './mdx-pages.ts'
 
 const page = `---
 order: 1
@@ -36,4 +36,12 @@ test('tags are read with their attributes and lines', () => {
 
 test('a tag that never ends is named', () => {
   expect(() => proseOf('words <Setpoint of="x" and more')).toThrow(/Setpoint of/)
+})
+
+test('an object in a tag is read pair by pair', () => {
+  expect(pairsOf("{ drop: '60 kPa', 'other-flow': \"18 L/min\" }")).toEqual({
+    drop: '60 kPa',
+    'other-flow': '18 L/min',
+  })
+  expect(pairsOf(undefined)).toEqual({})
 })

@@ -81,6 +81,17 @@ export function tagsOf(text: string): Tag[] {
   })
 }
 
+/** What an object written in a tag holds: `{ drop: '60 kPa', 'other-flow': '18 L/min' }`. */
+export function pairsOf(written: string | undefined): Record<string, string> {
+  const pairs = (written ?? '').matchAll(/(?:'([\w-]+)'|"([\w-]+)"|([\w-]+))\s*:\s*(?:'([^']*)'|"([^"]*)")/g)
+  return Object.fromEntries(
+    [...pairs].map(([, single, double, bare, text, other]) => [
+      single ?? double ?? bare ?? '',
+      text ?? other ?? '',
+    ]),
+  )
+}
+
 function attributesOf(source: string): Record<string, string> {
   const attributes: Record<string, string> = {}
   let rest = source

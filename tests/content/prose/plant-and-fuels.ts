@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { lineThroughPoints } from '../../../calculators/fuel/viscosity-walther.ts'
+import type { FuelRecord } from '../../../calculators/calculator/types.ts'
 import { readFigure } from '../../../calculators/quantity/figure.ts'
 import type { KindId } from '../../../calculators/quantity/types.ts'
 
@@ -9,6 +10,7 @@ interface PlantFile {
 }
 
 interface FuelFile {
+  title: string
   densityAt15: string
   viscosities: { temperature: string; kinematicViscosity: string }[]
   cloudPoint: string
@@ -36,20 +38,25 @@ export function tolerance(id: string): number {
   return si(written, kind === 'gaugePressure' ? 'pressureDifference' : kind)
 }
 
-/** A fuel of the handbook in SI, with the line through its outer pairs. */
-export function fuel(id: string) {
+/** A fuel of the handbook as calculators see it. */
+export function fuelRecord(id: string): FuelRecord {
   const file = parse(readFileSync(`content/fuels/${id}.yaml`, 'utf8')) as FuelFile
-  const points = file.viscosities.map((pair) => ({
-    temperature: si(pair.temperature, 'temperature'),
-    kinematicViscosity: si(pair.kinematicViscosity, 'kinematicViscosity'),
-  }))
-  const [first, middle, last] = points
-  if (!first || !middle || !last) throw new Error(`${id} has fewer than three pairs`)
   return {
-    first,
-    middle,
-    last,
-    line: lineThroughPoints(first, last),
-    density: si(file.densityAt15, 'density'),
+    id,
+    title: file.title,
+    densityAt15: si(file.densityAt15, 'density'),
+    viscosities: file.viscosities.map((pair) => ({
+      temperature: si(pair.temperature, 'temperature'),
+      kinematicViscosity: si(pair.kinematicViscosity, 'kinematicViscosity'),
+    })),
+    cloudPoint: si(file.cloudPoint, 'temperature'),
   }
+}
+
+/** A fuel's three pairs, its density at 15 °C and the line through its outer pairs. */
+export function fuel(id: string) {
+  const { viscosities, densityAt15 } = fuelRecord(id)
+  const [first, middle, last] = viscosities
+  if (!first || !middle || !last) throw new Error(`${id} has fewer than three pairs`)
+  return { first, middle, last, line: lineThroughPoints(first, last), density: densityAt15 }
 }
