@@ -12,7 +12,11 @@ export const FIFTEEN_CELSIUS = 288.15
  * @returns density at the temperature over density at 15 °C
  * @source astm-d1250 (1980)
  */
-export function volumeFactor1980(density15: number, temperature: number, constants: ExpansionConstants): number {
+export function volumeFactor1980(
+  density15: number,
+  temperature: number,
+  constants: ExpansionConstants,
+): number {
   const alpha = expansionCoefficient(density15, constants)
   const difference = temperature - FIFTEEN_CELSIUS
   return Math.exp(-alpha * difference * (1 + 0.8 * alpha * difference))

@@ -50,7 +50,11 @@ export function densityOnOldScale(density60: number, constants: ExpansionConstan
  * @returns density at the temperature over density at 60 °F
  * @source astm-d1250 (2004)
  */
-export function volumeFactor2004(density60: number, temperature: number, constants: ExpansionConstants): number {
+export function volumeFactor2004(
+  density60: number,
+  temperature: number,
+  constants: ExpansionConstants,
+): number {
   const alpha = expansionCoefficient(densityOnOldScale(density60, constants), constants)
   const difference = fahrenheitOnOldScale(temperature) - BASE_ON_OLD_SCALE
   return Math.exp(-alpha * difference * (1 + 0.8 * alpha * (difference + SCALE_SHIFT_AT_60F)))

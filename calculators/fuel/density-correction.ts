@@ -24,8 +24,11 @@ const METHODS: Readonly<Record<Edition, Method>> = {
   '1980': { groups: GROUPS_1980, baseTemperature: FIFTEEN_CELSIUS, factor: volumeFactor1980 },
 }
 
-/** A density is found again from its base density to this share of itself; tighter than any table by 1e7. */
-const CLOSURE = 1e-11
+/**
+ * An observed density may lie in the step between two groups, where no base density fits exactly. The 2004 borders are
+ * rounded so finely that the step stays under this share of the density; the 1980 steps do not.
+ */
+const STEP_NOT_FELT = 5e-6
 
 export interface BaseDensity {
   /** At the edition's base temperature and atmospheric pressure. [kg/m³] */
@@ -39,7 +42,7 @@ export type BaseDensityResult =
   | { readonly found: BaseDensity }
   /** No base density in the product's range gives what was observed. The limits are those at that temperature. */
   | { readonly outside: { readonly minimum: number; readonly maximum: number } }
-  /** It falls into the step between two groups of the 1980 tables. */
+  /** It falls into the step between two groups, which the 1980 tables have. */
   | { readonly between: readonly [ExpansionConstants, ExpansionConstants] }
 
 /**
@@ -61,7 +64,8 @@ export function baseDensity(
 ): BaseDensityResult {
   const method = METHODS[edition]
   const groups = groupsOf(product, method.groups)
-  const observed = (density: number) => density * method.factor(density, temperature, groupAt(density, groups))
+  const observed = (density: number) =>
+    density * method.factor(density, temperature, groupAt(density, groups))
   let low = groups[0]?.minimum ?? NaN
   let high = groups.at(-1)?.maximum ?? NaN
   const limits = { minimum: observed(low), maximum: observed(high) }
@@ -71,8 +75,9 @@ export function baseDensity(
     if (observed(middle) < observedDensity) low = middle
     else high = middle
   }
-  const near = Math.abs(observed(low) - observedDensity) < Math.abs(observed(high) - observedDensity) ? low : high
-  if (Math.abs(observed(near) / observedDensity - 1) > CLOSURE) {
+  const near =
+    Math.abs(observed(low) - observedDensity) < Math.abs(observed(high) - observedDensity) ? low : high
+  if (Math.abs(observed(near) / observedDensity - 1) > STEP_NOT_FELT) {
     return { between: [groupAt(low * (1 - 1e-9), groups), groupAt(high * (1 + 1e-9), groups)] }
   }
   return { found: { density: near, temperature: method.baseTemperature, constants: groupAt(near, groups) } }

@@ -39,7 +39,7 @@ export const GROUPS_1980: readonly ExpansionConstants[] = [
   { group: 'lubricating', minimum: 800, maximum: 1164, k0: 0, k1: 0.6278, k2: 0 },
 ]
 
-const REFINED: readonly ProductGroup[] = ['gasolines', 'transition', 'jetFuels', 'fuelOils']
+const REFINED: ReadonlySet<ProductGroup> = new Set(['gasolines', 'transition', 'jetFuels', 'fuelOils'])
 
 /**
  * The groups among which a product's density chooses, lightest first.
@@ -48,8 +48,11 @@ const REFINED: readonly ProductGroup[] = ['gasolines', 'transition', 'jetFuels',
  * @returns the rows of the table, in rising density
  * @source astm-d1250
  */
-export function groupsOf(product: Product, table: readonly ExpansionConstants[]): readonly ExpansionConstants[] {
-  return table.filter((row) => (product === 'refined' ? REFINED.includes(row.group) : row.group === product))
+export function groupsOf(
+  product: Product,
+  table: readonly ExpansionConstants[],
+): readonly ExpansionConstants[] {
+  return table.filter((row) => (product === 'refined' ? REFINED.has(row.group) : row.group === product))
 }
 
 /**

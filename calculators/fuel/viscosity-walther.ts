@@ -41,7 +41,7 @@ export function waltherZ(kinematicViscosity: number): number {
 
 /**
  * Kinematic viscosity whose Z is given: the exact root, so that a round trip returns what it started from. [m²/s]
- * The inverse printed in the standard is a fit to this root and departs from it by up to 1.2e-4.
+ * The inverse printed in the standard is a fit to this root and departs from it by up to 3e-4.
  * @param z Z of the equation [-], above 0.92993 (Z at zero viscosity)
  * @returns the viscosity; not a number below that limit
  * @source astm-d341 (short form, solved instead of the printed approximate inverse)
@@ -63,7 +63,7 @@ export function viscosityFromWaltherZ(z: number): number {
  * The approximate inverse that the standard prints: (Z − 0.7) − exp(−0.7487 − 3.295(Z − 0.7) + 0.6119(Z − 0.7)²
  * − 0.3193(Z − 0.7)³). Kept as a check on the exact root, not used in calculators. [m²/s]
  * @param z Z of the equation [-], 1.07 to 2e7
- * @returns the viscosity; off by up to 1.2e-4 relative from 0.21 to 3 mm²/s, worse below
+ * @returns the viscosity; off by up to 3e-4 relative from 0.21 to 3 mm²/s, worse below
  * @source astm-d341 (short form, printed inverse)
  */
 export function viscosityFromWaltherZPrinted(z: number): number {

@@ -1,0 +1,10 @@
+import type { Calculator } from '../calculator/types.ts'
+
+/** Every calculator by its id, loaded when asked for, so that a page carries only its own. */
+export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
+  'density-and-volume': () => import('./density-and-volume/index.ts').then((module) => module.default),
+  'filter-pressure-drop': () => import('./filter-pressure-drop/index.ts').then((module) => module.default),
+  'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
+  'viscosity-at-temperature': () =>
+    import('./viscosity-at-temperature/index.ts').then((module) => module.default),
+}
