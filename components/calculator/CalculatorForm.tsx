@@ -1,0 +1,150 @@
+import { useEffect, useMemo, useReducer, useState } from 'preact/hooks'
+import type { Calculator } from '../../calculators/calculator/types.ts'
+import { Accuracies } from './Accuracies.tsx'
+import { Actions } from './Actions.tsx'
+import { readAddress, writeAddress } from './address.ts'
+import type { Place } from './address.ts'
+import { showInAddress } from './address-bar.ts'
+import { Chart } from './Chart.tsx'
+import { evaluate } from './evaluate.ts'
+import { fieldsOf } from './fields.ts'
+import { Inputs } from './Inputs.tsx'
+import { unitSystem, useExpressions, useSettled, useUnitSystem } from './live.ts'
+import { PrintedInputs } from './PrintedInputs.tsx'
+import { Result } from './Result.tsx'
+import { apply, startState } from './state.ts'
+import type { Action, FormState, Starting } from './state.ts'
+import { summaryOf } from './summary.ts'
+import type { SourceLine } from './summary.ts'
+import { spokenResult } from './spoken.ts'
+import { Working } from './Working.tsx'
+
+export interface FormProps {
+  calculator: Calculator
+  starting: Starting
+  sources: readonly SourceLine[]
+  /** Start of every id in the form. */
+  htmlId: string
+  /** Only in a browser. */
+  live?: {
+    readonly place: Place
+    /** What was typed before the script had loaded, by field. */
+    readonly early: Readonly<Record<string, string>>
+  }
+}
+
+/** Browsers refuse more than a few changes of address a second. */
+const ADDRESS_PAUSE_MS = 400
+/** A screen reader is told the result when the typing pauses, not at every key. */
+const SPEECH_PAUSE_MS = 900
+
+export function CalculatorForm({ calculator, starting, sources, htmlId, live }: FormProps) {
+  const specs = useMemo(() => fieldsOf(calculator), [calculator])
+  const [state, send] = useReducer(
+    (before: FormState, action: Action) => apply(specs, before, action),
+    undefined,
+    () => startState(calculator, starting, 'si'),
+  )
+  const [ready, setReady] = useState(false)
+  const [touched, touch] = useState(false)
+  const [addressProblems, setAddressProblems] = useState<readonly string[]>([])
+  const [beforeReset, setBeforeReset] = useState<FormState>()
+  const start = useMemo(
+    () => startState(calculator, starting, state.system),
+    [calculator, starting, state.system],
+  )
+  const evaluation = useMemo(() => evaluate(calculator, specs, state), [calculator, specs, state])
+
+  useUnitSystem(send)
+  useExpressions(specs, state.fields, send)
+  useEffect(() => {
+    if (live === undefined) return
+    const fresh = startState(calculator, starting, unitSystem())
+    const reading = readAddress(calculator, specs, fresh, location.search.slice(1), live.place)
+    const typed = Object.entries(live.early).map(([field, text]): Action => ({ type: 'type', field, text }))
+    const restored = typed.reduce((before, action) => apply(specs, before, action), reading.state)
+    send({ type: 'restore', state: restored })
+    setAddressProblems(reading.problems)
+    setReady(true)
+  }, [calculator, starting, specs, live])
+
+  const settledState = useSettled(state, ADDRESS_PAUSE_MS)
+  useEffect(() => {
+    if (!ready || live === undefined || settledState !== state) return
+    showInAddress(writeAddress(calculator, specs, start, state, location.search.slice(1), live.place))
+  }, [ready, live, calculator, specs, start, state, settledState])
+  // What the page holds when it is opened is no news; only a change is spoken.
+  const settledEvaluation = useSettled(evaluation, SPEECH_PAUSE_MS)
+  const spoken =
+    touched && settledEvaluation === evaluation ? spokenResult(calculator, state, evaluation) : ''
+
+  const change = (action: Action): void => {
+    touch(true)
+    if (action.type === 'type' || action.type === 'choose') setBeforeReset(undefined)
+    send(action)
+  }
+  const summary = () => {
+    if (ready && live !== undefined) {
+      showInAddress(writeAddress(calculator, specs, start, state, location.search.slice(1), live.place))
+    }
+    return summaryOf(calculator, specs, state, evaluation, sources, location.href)
+  }
+  const parts = { htmlId, calculator, specs, state, evaluation, send: change }
+  return (
+    <>
+      <AddressProblems problems={addressProblems} />
+      <div class="calculator-columns">
+        <fieldset class="calculator-given">
+          <legend class="unseen">Inputs</legend>
+          <Inputs {...parts} />
+          <Accuracies {...parts} />
+          <PrintedInputs {...parts} />
+        </fieldset>
+        <div class="calculator-found">
+          <div class="calculator-kept">
+            <Result {...parts} />
+            <Chart {...parts} />
+          </div>
+        </div>
+      </div>
+      <output class="unseen">{spoken}</output>
+      <Working steps={evaluation.result?.steps ?? []} state={state} />
+      <Actions
+        ready={ready}
+        summary={summary}
+        reset={() => {
+          setBeforeReset(state)
+          send({ type: 'restore', state: start })
+        }}
+        undoReset={
+          beforeReset &&
+          (() => {
+            send({ type: 'restore', state: beforeReset })
+            send({ type: 'follow', system: unitSystem() })
+            setBeforeReset(undefined)
+          })
+        }
+      />
+    </>
+  )
+}
+
+/** What the page's address held and could not be used. Always plain text, whatever it was. */
+function AddressProblems({ problems }: { problems: readonly string[] }) {
+  return (
+    <div class="address-problems" aria-live="polite">
+      {problems.length > 0 && (
+        <>
+          <p>
+            <strong>Not everything in the address of this page could be used. The rest was.</strong>
+          </p>
+          <ul>
+            {problems.map((problem) => (
+              <li key={problem}>{problem}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  )
+}

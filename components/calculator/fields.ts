@@ -1,0 +1,77 @@
+import type { Calculator, QuantityInput } from '../../calculators/calculator/types.ts'
+import type { KindId, UnitSystem } from '../../calculators/quantity/types.ts'
+import { kindOf, unitForSystem } from '../../calculators/quantity/kinds.ts'
+
+/** A text field of the form: an input's value, or how accurately that value is known. */
+export interface FieldSpec {
+  /** Key in the state and in the address: 'temperature' or 'temperature.accuracy'. */
+  readonly id: string
+  readonly input: string
+  readonly label: string
+  readonly symbol: string
+  readonly kind: KindId
+  /** Unit ids offered. */
+  readonly units: readonly string[]
+  /** Shown when the unit system has no say. */
+  readonly usualUnit: string
+  /** An accuracy stated as a share of the value. */
+  readonly share?: true
+}
+
+export type FieldSpecs = Readonly<Record<string, FieldSpec>>
+
+/** The kind in which a spread of values is stated: a temperature is known to ± a temperature difference. */
+const spreadOf: Partial<Record<KindId, KindId>> = {
+  temperature: 'temperatureDifference',
+  gaugePressure: 'pressureDifference',
+  absolutePressure: 'pressureDifference',
+}
+
+export const accuracyField = (input: string): string => `${input}.accuracy`
+
+/** The units a declaration names, or those of its kind. A turn counts an angle: only a declaration can ask for it. */
+export function offeredUnits({ kind, units }: Pick<QuantityInput, 'kind' | 'units'>): readonly string[] {
+  return units ?? kindOf(kind).units.filter((unit) => unit !== 'turn')
+}
+
+function valueSpec(id: string, input: QuantityInput): FieldSpec {
+  const units = offeredUnits(input)
+  const usualUnit = input.units?.[0] ?? kindOf(input.kind).preferred.si
+  return { id, input: id, label: input.label, symbol: input.symbol, kind: input.kind, units, usualUnit }
+}
+
+function accuracySpec(id: string, input: QuantityInput): FieldSpec | undefined {
+  if (input.accuracy === undefined) return undefined
+  const shared = {
+    id: accuracyField(id),
+    input: id,
+    label: `Accuracy of: ${input.label}`,
+    symbol: `± ${input.symbol}`,
+  }
+  if ('relative' in input.accuracy)
+    return { ...shared, kind: 'ratio', units: ['%'], usualUnit: '%', share: true }
+  const spread = spreadOf[input.kind]
+  if (spread === undefined) {
+    const { kind, units, usualUnit } = valueSpec(id, input)
+    return { ...shared, kind, units, usualUnit }
+  }
+  return { ...shared, kind: spread, units: kindOf(spread).units, usualUnit: kindOf(spread).preferred.si }
+}
+
+/** All text fields of a calculator, by their key. */
+export function fieldsOf(calculator: Calculator): FieldSpecs {
+  const specs: Record<string, FieldSpec> = {}
+  for (const [id, input] of Object.entries(calculator.inputs)) {
+    if (input.type !== 'quantity') continue
+    specs[id] = valueSpec(id, input)
+    const accuracy = accuracySpec(id, input)
+    if (accuracy !== undefined) specs[accuracy.id] = accuracy
+  }
+  return specs
+}
+
+/** The unit shown to a person with this unit system who has not picked one. */
+export function unitFor(spec: Pick<FieldSpec, 'kind' | 'units' | 'usualUnit'>, system: UnitSystem): string {
+  const unit = unitForSystem(spec.kind, system, spec.usualUnit)
+  return spec.units.includes(unit) ? unit : spec.usualUnit
+}

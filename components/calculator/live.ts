@@ -1,0 +1,51 @@
+import { useEffect, useState } from 'preact/hooks'
+import { readQuantity } from '../../calculators/quantity/read.ts'
+import type { UnitSystem } from '../../calculators/quantity/types.ts'
+import { preferencesEvent } from '../settings/preferences.ts'
+import type { FieldSpecs } from './fields.ts'
+import type { Action, FormState } from './state.ts'
+
+type Send = (action: Action) => void
+
+/** The unit system that the person has set for the whole site. */
+export function unitSystem(): UnitSystem {
+  const { units } = document.documentElement.dataset
+  return units === 'us' || units === 'mixed' ? units : 'si'
+}
+
+export function useUnitSystem(send: Send): void {
+  useEffect(() => {
+    const follow = () => send({ type: 'follow', system: unitSystem() })
+    document.addEventListener(preferencesEvent, follow)
+    return () => document.removeEventListener(preferencesEvent, follow)
+  }, [send])
+}
+
+const notLoaded = {
+  ok: false,
+  reason: 'the part of the page that reads expressions could not be loaded',
+  accepted: 'a plain number, or a number with one unit',
+} as const
+
+/** Sends each waiting text through the unit parser, which is loaded only for the first of them. */
+export function useExpressions(specs: FieldSpecs, fields: FormState['fields'], send: Send): void {
+  useEffect(() => {
+    for (const [id, of] of Object.entries(fields)) {
+      const spec = specs[id]
+      if (spec === undefined || of.reading !== 'waiting') continue
+      readQuantity(of.text, spec.kind, of.textUnit)
+        .catch(() => notLoaded)
+        .then((reading) => send({ type: 'read', field: id, of, reading }))
+    }
+  }, [specs, fields, send])
+}
+
+/** The value as it was when it last stayed the same for so long. */
+export function useSettled<T>(value: T, milliseconds: number): T {
+  const [settled, settle] = useState(value)
+  useEffect(() => {
+    const timer = setTimeout(() => settle(() => value), milliseconds)
+    return () => clearTimeout(timer)
+  }, [value, milliseconds])
+  return settled
+}
