@@ -5,6 +5,9 @@ import { CircuitSymbol } from './symbols/CircuitSymbol.tsx'
 import { isSymbolId, STEP, type Box } from './symbols/geometry.ts'
 import type { DrawnCircuit, DrawnElement } from './types.ts'
 
+/** Room about the sheet for the frame of a part at its edge. */
+const EDGE = 6
+
 interface Props {
   circuit: DrawnCircuit
   /** Names the drawing among others on the page. */
@@ -21,7 +24,7 @@ export function CircuitDrawing({ circuit, id, linkOf }: Props) {
   return (
     <svg
       class="circuit-sheet"
-      viewBox={`0 0 ${width} ${height}`}
+      viewBox={`${-EDGE} ${-EDGE} ${width + 2 * EDGE} ${height + 2 * EDGE}`}
       // A fieldset is no part of SVG, and as an image the drawing would hide its links from those who hear it.
       // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
       role="group"
@@ -49,8 +52,13 @@ export function CircuitDrawing({ circuit, id, linkOf }: Props) {
           )
         })}
       </g>
+      <g aria-hidden="true">
+        {circuit.elements.map((element) => (
+          <PlacedSymbol key={element.id} element={element} />
+        ))}
+      </g>
       {circuit.elements.map((element) => (
-        <Part
+        <PartLink
           key={element.id}
           element={element}
           mark={marks.get(element.id) ?? ''}
@@ -61,27 +69,34 @@ export function CircuitDrawing({ circuit, id, linkOf }: Props) {
   )
 }
 
-function Part({ element, mark, href }: { element: DrawnElement; mark: string; href: string }) {
+function PlacedSymbol({ element }: { element: DrawnElement }) {
   const [x, y] = toUnits(element.at)
   if (!isSymbolId(element.symbol)) return null
   return (
-    <a class="circuit-part" id={`drawn-${element.id}`} href={href} aria-label={`${mark} ${element.label}`}>
-      <Frame box={symbolBox(element)} />
-      <Frame box={labelBox(element)} />
-      <g transform={`translate(${x} ${y})`}>
-        <CircuitSymbol symbol={element.symbol} turn={element.turn} count={element.count} />
-      </g>
+    <g transform={`translate(${x} ${y})`}>
+      <CircuitSymbol symbol={element.symbol} turn={element.turn} count={element.count} />
+    </g>
+  )
+}
+
+/** The part's label, and over its symbol a frame that takes the pointer. */
+function PartLink({ element, mark, href }: { element: DrawnElement; mark: string; href: string }) {
+  const name = [mark, element.label, element.note ?? ''].join(' ').trim()
+  return (
+    <a class="circuit-part" id={`drawn-${element.id}`} href={href} aria-label={name}>
+      <Frame box={symbolBox(element)} around="symbol" />
+      <Frame box={labelBox(element)} around="label" />
       <PartLabel element={element} mark={mark} />
     </a>
   )
 }
 
 /** Takes the pointer, and shows which part has the keyboard or was jumped to. */
-function Frame({ box }: { box: Box }) {
-  const margin = 4
+function Frame({ box, around }: { box: Box; around: 'symbol' | 'label' }) {
+  const margin = 3
   return (
     <rect
-      class="circuit-frame"
+      class={`circuit-frame circuit-frame-${around}`}
       x={box.left - margin}
       y={box.top - margin}
       width={box.right - box.left + 2 * margin}

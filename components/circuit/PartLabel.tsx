@@ -1,7 +1,10 @@
 import { BADGE_RADIUS, LETTER, LINE_HEIGHT, labelLines, toUnits } from './layout.ts'
 import type { DrawnElement } from './types.ts'
 
-/** The circle with the part's mark, and beside it the part's name. */
+/**
+ * The circle with the part's mark, and beside it the part's name. Each text ends in a space, so that what is read
+ * aloud or copied does not run together.
+ */
 export function PartLabel({ element, mark }: { element: DrawnElement; mark: string }) {
   const [x, y] = toUnits(element.labelAt)
   const lines = labelLines(element)
@@ -16,7 +19,7 @@ export function PartLabel({ element, mark }: { element: DrawnElement; mark: stri
         r={BADGE_RADIUS}
       />
       <text class="circuit-mark" x={x} y={y + LETTER * 0.35}>
-        {mark}
+        {`${mark} `}
       </text>
       {lines.map((line, index) => (
         <text
@@ -26,7 +29,7 @@ export function PartLabel({ element, mark }: { element: DrawnElement; mark: stri
           y={first + index * LINE_HEIGHT}
           text-anchor={start ? undefined : 'end'}
         >
-          {line}
+          {`${line} `}
         </text>
       ))}
     </g>

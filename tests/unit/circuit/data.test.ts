@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { globSync, readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { describe, expect, it } from 'vitest'
 import { circuit as schema } from '../../../components/content/schemas.ts'
@@ -34,6 +34,14 @@ describe('the data of the PQ-12', () => {
     expect(
       circuit.elements.flatMap(({ setPoints }) => setPoints).filter((id) => !known.includes(id)),
     ).toEqual([])
+  })
+})
+
+describe('the faults', () => {
+  it.each(globSync('content/faults/*.yaml'))('%s sits at a part of the circuit', (file) => {
+    const fault = parse(readFileSync(file, 'utf8')) as { circuit: string; element: string }
+    if (fault.circuit !== 'pq-12') return
+    expect(circuit.elements.map(({ id }) => id)).toContain(fault.element)
   })
 })
 
