@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { volumeFactor1980 } from '../../../calculators/fuel/density-1980.ts'
 import { GROUPS_1980, groupsOf } from '../../../calculators/fuel/density-groups.ts'
@@ -137,6 +138,16 @@ describe('viscosity and temperature', () => {
 })
 
 describe('filters and valves', () => {
+  test('the table of beta ratios: stopped and passed of a thousand', () => {
+    const article = readFileSync('content/circuit/filtration-and-pressure-drop.mdx', 'utf8')
+    const rows = [...article.matchAll(/^\| (\d+) +\| (\d+) +\| (\d+) +\|$/gm)].map((row) =>
+      row.slice(1).map(Number),
+    )
+    expect(rows).toHaveLength(6)
+    for (const [beta = 0, stopped, passed] of rows)
+      expect([stopped, passed]).toEqual([Math.round(1000 * (1 - 1 / beta)), Math.round(1000 / beta)])
+  })
+
   const header = setPoint('header-pressure')
   const change = setPoint('secondary-drop-change')
   const cracking = setPoint('bypass-valve-cracking')
