@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
 import type { AstroIntegration } from 'astro'
 import { nearWordsBudget } from './budgets.ts'
-import { glossaryRecords } from './glossary-records.ts'
+import { listEntries } from './list-entries.ts'
 import { nearWords } from './near-words.ts'
 import { outputPages } from './output-pages.ts'
 import type { OutputPage } from './output-pages.ts'
@@ -31,7 +31,7 @@ export function handbookIndex(): AstroIntegration {
         const excesses: string[] = []
         const found = pages.filter((page) => page.html.includes('data-pagefind-body'))
         if (found.length > 0) {
-          const wordBytes = await writeSearch(folder, pages)
+          const wordBytes = await writeSearch(folder, pages, found)
           logger.info(`search: ${found.length} pages; words for near spellings ${wordBytes} bytes compressed`)
           if (wordBytes > nearWordsBudget) {
             excesses.push(`search/near.json is ${wordBytes} bytes compressed, allowed: ${nearWordsBudget}`)
@@ -48,13 +48,16 @@ export function handbookIndex(): AstroIntegration {
   }
 }
 
-/** Writes Pagefind's index and, beside it, the words of the handbook with the tag of the index they belong to. Returns their compressed bytes. */
-async function writeSearch(folder: string, pages: OutputPage[]): Promise<number> {
-  const records = glossaryRecords(pages)
-  await writeTextIndex(folder, records)
+/**
+ * Writes the index and, beside it, the words of the handbook with the tag of the index that they belong to.
+ * Returns the compressed bytes of the words.
+ */
+async function writeSearch(folder: string, pages: OutputPage[], found: OutputPage[]): Promise<number> {
+  const records = listEntries(pages)
+  await writeTextIndex(folder, found, records)
   const entry = readFileSync(join(folder, 'pagefind', 'pagefind-entry.json'))
   const tag = createHash('sha256').update(entry).digest('hex').slice(0, 12)
-  const json = JSON.stringify({ tag, words: nearWords(pages, records) })
+  const json = JSON.stringify({ tag, words: nearWords(found, records) })
   mkdirSync(join(folder, 'search'), { recursive: true })
   writeFileSync(join(folder, 'search', 'near.json'), json)
   return gzipSync(json).length

@@ -1,17 +1,14 @@
 import type { Element, Root, RootContent } from 'hast'
 import { toString } from 'hast-util-to-string'
 import type { CustomRecord } from 'pagefind'
-import rehypeParse from 'rehype-parse'
-import { unified } from 'unified'
 import { formsOf, wordsOf } from '../search/query.ts'
+import { treeOf } from './indexed-html.ts'
 import type { OutputPage } from './output-pages.ts'
 
 /** A word in a title, a heading or another name weighs as much as this many in running text. */
 const WEIGHT_OF_NAMES = 5
 
 const names = /^h[1-6]$/
-
-const parser = unified().use(rehypeParse)
 
 /** How often each word stands in the pages that can be found and in the given records. */
 export function nearWords(pages: OutputPage[], records: CustomRecord[]): Record<string, number> {
@@ -30,7 +27,7 @@ export function nearWords(pages: OutputPage[], records: CustomRecord[]): Record<
     }
     for (const child of node.children) visit(child, inBody)
   }
-  for (const page of pages) visit(parser.parse(page.html), false)
+  for (const page of pages) visit(treeOf(page.html), false)
   for (const { content, meta } of records) {
     add(content, 1)
     add(`${meta?.['title']} ${meta?.['aliases'] ?? ''}`, WEIGHT_OF_NAMES)

@@ -2,17 +2,25 @@ import { readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { close, createIndex } from 'pagefind'
 import type { CustomRecord } from 'pagefind'
+import { indexedHtml } from './indexed-html.ts'
+import type { OutputPage } from './output-pages.ts'
 
 /** Pagefind writes its own faces beside the index; this site has its own. */
 const unusedFaces = /^pagefind-(component-ui|modular-ui|ui|highlight)\./
 
-/** Indexes the pages of a built site and writes the index to its folder 'pagefind'. */
-export async function writeTextIndex(folder: string, records: CustomRecord[]): Promise<void> {
+/** Indexes pages and further records, and writes the index to the output's folder 'pagefind'. */
+export async function writeTextIndex(
+  folder: string,
+  pages: OutputPage[],
+  records: CustomRecord[],
+): Promise<void> {
   const { index, errors } = await createIndex({})
   refuse(errors)
   if (!index) throw new Error('Pagefind gave neither an index nor an error')
   try {
-    refuse((await index.addDirectory({ path: folder })).errors)
+    for (const { path, html } of pages) {
+      refuse((await index.addHTMLFile({ url: path, content: indexedHtml(html) })).errors)
+    }
     for (const record of records) refuse((await index.addCustomRecord(record)).errors)
     const outputPath = join(folder, 'pagefind')
     rmSync(outputPath, { recursive: true, force: true })

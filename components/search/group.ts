@@ -7,6 +7,7 @@ export const kinds = [
   { id: 'procedure', one: 'Procedure', heading: 'Procedures' },
   { id: 'circuit', one: 'Circuit', heading: 'How the circuit works' },
   { id: 'calculator', one: 'Calculator', heading: 'Calculators' },
+  { id: 'caution', one: 'Caution', heading: 'Cautions' },
   { id: 'glossary', one: 'Glossary', heading: 'Glossary' },
   { id: 'other', one: 'Handbook', heading: 'Other pages' },
 ] as const
@@ -39,32 +40,34 @@ export interface Group {
 /** How well a page's names fit the words asked for, the better the higher; 0 when none fits. */
 export const fits = {
   /** The title was typed as it stands. */
-  title: 4,
+  title: 5,
   /** The title is made of the words asked for and fillers. */
-  wordsOfTitle: 3,
+  wordsOfTitle: 4,
   /** Another name is made of the words asked for and fillers. */
-  wordsOfAlias: 2,
-  /** Title or another name has all the words asked for, and more. */
-  holdsAll: 1,
+  wordsOfAlias: 3,
+  /** The title has all the words asked for, and more. */
+  inTitle: 2,
+  /** Another name has all the words asked for, and more. */
+  inAlias: 1,
 } as const
 
 /** Most pages that are put before the groups because a query names them; more are not told apart by it. */
-const MOST_NAMED = 3
+const MOST_NAMED = 6
 
 /** Length from which a word fits a longer one that begins with it, as it does in Pagefind's index. */
-const SHORTEST_BEGINNING = 4
+const SHORTEST_BEGINNING = 3
 
 /** How well the names of a page fit the words of a query: one of `fits`, or 0. */
 export function fitOf(words: string[], title: string, aliases: string): number {
   const asked = [...stemsOf(words.join(' '))]
-  const fit = (name: string, same: number): number => {
+  const fit = (name: string, same: number, more: number): number => {
     if (!holdsAll(stemsOf(name), asked)) return 0
     const meaningful = [...stemsOf(searchWords(name).join(' '))]
-    return meaningful.every((part) => asked.some((word) => fitsWord(part, word))) ? same : fits.holdsAll
+    return meaningful.every((part) => asked.some((word) => fitsWord(part, word))) ? same : more
   }
   return Math.max(
-    fit(title, fits.wordsOfTitle),
-    ...aliases.split(';').map((alias) => fit(alias, fits.wordsOfAlias)),
+    fit(title, fits.wordsOfTitle, fits.inTitle),
+    ...aliases.split(';').map((alias) => fit(alias, fits.wordsOfAlias, fits.inAlias)),
   )
 }
 
@@ -94,16 +97,19 @@ export function ranked(hits: Hit[]): Hit[] {
 }
 
 /**
- * The few pages that the query names, the best first: those with the best fitting names, unless they are so many
- * that the query names none. Terms of the glossary stay where they stand: their words are in the pages' names too.
+ * The few pages that the query names, in the order of the groups: those with the best fitting names, unless they are
+ * so many that the query names none. A term of the glossary comes in only where it is the query and no page is.
  */
 export function namedBy(groups: Group[]): Hit[] {
-  const pages = groups.flatMap((group) => (group.kind === 'glossary' ? [] : group.hits))
-  for (const fit of Object.values(fits)) {
-    const fitting = pages.filter((hit) => hit.fit >= fit)
-    if (fitting.length > 0) return fitting.length <= MOST_NAMED ? ranked(fitting) : []
-  }
-  return []
+  const terms = groups.filter((group) => group.kind === 'glossary').flatMap((group) => group.hits)
+  const pages = groups.filter((group) => group.kind !== 'glossary').flatMap((group) => group.hits)
+  const best = Math.max(0, ...pages.map((hit) => hit.fit))
+  const named =
+    best >= fits.wordsOfAlias
+      ? pages.filter((hit) => hit.fit === best)
+      : terms.filter((hit) => hit.fit >= fits.wordsOfAlias)
+  if (named.length === 0 && best > 0) named.push(...pages.filter((hit) => hit.fit === best))
+  return named.length <= MOST_NAMED ? named : []
 }
 
 function kindOf(kind: string | undefined): KindOfResult {

@@ -31,8 +31,9 @@ describe('how well names fit', () => {
   it.each([
     [['rock', 'catcher'], fits.wordsOfAlias],
     [['clean', 'suction', 'strainers'], fits.wordsOfTitle],
-    [['strainer'], fits.holdsAll],
-    [['suct', 'strain'], fits.holdsAll],
+    [['strainer'], fits.inTitle],
+    [['catcher'], fits.inAlias],
+    [['suct', 'strain'], fits.inTitle],
     [['suction', 'catcher'], 0],
     [['torque'], 0],
   ])('%j: %i', (words, fit) => {
@@ -92,7 +93,7 @@ describe('order', () => {
   it('names the pages with the best fitting names, a typed title before all', () => {
     const titled = hit('titled', fits.title, 1, 'calculator')
     const same = hit('same', fits.wordsOfTitle, 9, 'circuit')
-    const holding = hit('holding', fits.holdsAll, 50)
+    const holding = hit('holding', fits.inTitle, 50)
     const groups = [group('symptom', holding), group('circuit', same), group('calculator', titled)]
     expect(namedBy(groups)).toEqual([titled])
     expect(namedBy(groups.slice(0, 2))).toEqual([same])
@@ -100,14 +101,23 @@ describe('order', () => {
   })
 
   it('names several that fit alike, but not so many that they are not told apart', () => {
-    const alike = ['a', 'b', 'c', 'd'].map((title, index) => hit(title, fits.holdsAll, index))
-    expect(namedBy([group('symptom', ...alike.slice(0, 2))]).map(({ title }) => title)).toEqual(['b', 'a'])
+    const alike = ['a', 'b', 'c', 'd', 'e', 'f', 'g'].map((title) => hit(title, fits.inAlias, 1))
+    const [first, second] = [alike.slice(0, 1), alike.slice(1, 3)]
+    expect(namedBy([group('symptom', ...second), group('circuit', ...first)])).toEqual([...second, ...first])
     expect(namedBy([group('symptom', ...alike)])).toEqual([])
   })
 
-  it('names none when no name fits, nor a term of the glossary', () => {
+  it('names a term of the glossary only where it is the query and no page is', () => {
+    const term = group('glossary', hit('term', fits.title, 9, 'glossary'))
+    const partly = hit('partly', fits.inTitle, 9)
+    const wholly = hit('wholly', fits.wordsOfAlias, 9)
+    expect(namedBy([group('symptom', partly), term])).toEqual(term.hits)
+    expect(namedBy([group('symptom', wholly), term])).toEqual([wholly])
+    expect(namedBy([group('glossary', hit('term', fits.inTitle, 9, 'glossary'))])).toEqual([])
+  })
+
+  it('names none when no name fits', () => {
     expect(namedBy([group('symptom', hit('a', 0, 9))])).toEqual([])
-    expect(namedBy([group('glossary', hit('a', fits.title, 9, 'glossary'))])).toEqual([])
     expect(namedBy([])).toEqual([])
   })
 })

@@ -1,0 +1,97 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { parse } from 'yaml'
+import { builtPages } from '../browser/pages.ts'
+import { serveSite } from '../browser/site.ts'
+import type { Site } from '../browser/site.ts'
+
+interface Query {
+  query: string
+  /** The page that comes first. */
+  first?: string
+  /** The page that comes among the first three. */
+  top?: string
+  shown?: string
+}
+
+const queries = parse(readFileSync('tests/search/queries.yaml', 'utf8')) as Query[]
+const TOP = 3
+
+/** Shares of the queries below which the search has become worse than it was. */
+const LEAST_FIRST = 0.8
+const LEAST_TOP = 1
+
+let site: Site
+let page: Page
+beforeAll(async () => {
+  site = await serveSite()
+  page = (await site.open()).page
+})
+afterAll(() => site.close())
+
+/** Types a query into the field of the start page; the paths of the results in their order, and the notes. */
+async function search(query: string): Promise<{ paths: string[]; notes: string[] }> {
+  const results = page.locator('.search-results')
+  await page.locator('.search-field').fill('')
+  await results.locator('*').first().waitFor({ state: 'detached' })
+  await page.locator('.search-field').fill(query)
+  await results.locator('*').first().waitFor()
+  const addresses = await results
+    .locator('.search-hit')
+    .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href))
+  return {
+    paths: addresses.map((address) => address.slice(site.address().length)),
+    notes: await results.locator('.search-note').allTextContents(),
+  }
+}
+
+/** Whether a result leads to a page: to any heading of it, or to the very entry when one is named. */
+function leadsTo(path: string, wanted: string): boolean {
+  return wanted.includes('#') ? path === wanted : path.replace(/#.*$/, '') === `${wanted}/`
+}
+
+const found = { first: 0, top: 0 }
+
+describe('labelled queries', () => {
+  it.each(queries)('$query', async ({ query, first, top, shown }) => {
+    const wanted = first ?? top ?? ''
+    const { paths, notes } = await search(query)
+    const place = paths.findIndex((path) => leadsTo(path, wanted))
+    if (place === 0) found.first += 1
+    if (place >= 0 && place < TOP) found.top += 1
+    expect(
+      paths.slice(0, first === undefined ? TOP : 1).some((path) => leadsTo(path, wanted)),
+      paths.slice(0, TOP).join(' '),
+    ).toBe(true)
+    if (shown === undefined) return
+    expect(
+      notes.some((note) => note.includes(`showing “${shown}”`)),
+      notes.join(' '),
+    ).toBe(true)
+  })
+
+  it('are found as often as they were', () => {
+    const share = (count: number) =>
+      `${count} of ${queries.length} (${((100 * count) / queries.length).toFixed(0)} %)`
+    console.log(`search: first ${share(found.first)}, among the first three ${share(found.top)}`)
+    expect(found.first / queries.length).toBeGreaterThanOrEqual(LEAST_FIRST)
+    expect(found.top / queries.length).toBeGreaterThanOrEqual(LEAST_TOP)
+  })
+})
+
+describe('every page that can be found', () => {
+  const directory = process.env['SITE_DIRECTORY'] ?? 'dist'
+  const findable = builtPages().filter((path) =>
+    readFileSync(join(directory, path, 'index.html'), 'utf8').includes('data-pagefind-body'),
+  )
+
+  it.each(findable)('/%s comes first when its title is typed', async (path) => {
+    const html = readFileSync(join(directory, path, 'index.html'), 'utf8')
+    const title = /<h1[^>]*>([^<]*)<\/h1>/.exec(html)?.[1] ?? ''
+    expect(title).not.toBe('')
+    const { paths } = await search(title.replaceAll('&amp;', '&').replaceAll('&#39;', "'"))
+    expect(paths[0]?.replace(/#.*$/, '')).toBe(path)
+  })
+})
