@@ -16,7 +16,8 @@ const parser = unified().use(rehypeParse, { fragment: true })
 const printer = unified().use(rehypeStringify)
 
 /**
- * The last hand on an article's HTML: glossary terms marked, and its headings for the list 'on this page'.
+ * The last hand on an article's HTML: glossary terms marked, empty header cells made plain ones, and its headings
+ * for the list 'on this page'.
  * @param html what the article's parts have rendered
  * @param terms all terms of the glossary
  * @param address gives the address of a term's entry in the glossary
@@ -33,6 +34,8 @@ export function finishArticle(
     if ((node.tagName === 'h2' || node.tagName === 'h3') && typeof id === 'string') {
       headings.push({ id, text: toString(node).trim(), level: node.tagName === 'h2' ? 2 : 3 })
     }
+    // The corner of a table of Markdown is an empty header cell, which heads nothing.
+    if (node.tagName === 'th' && toString(node).trim() === '') node.tagName = 'td'
   })
   markTerms(tree, terms, address)
   return { html: printer.stringify(tree), headings }

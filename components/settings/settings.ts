@@ -1,7 +1,7 @@
 import { preferences, preferencesEvent, storageKey, type PreferenceName } from './preferences.ts'
 
 const root = document.documentElement
-const panel = document.querySelector<HTMLFormElement>('[data-settings]')
+const panel = document.querySelector<HTMLElement>('[data-settings]')
 
 for (const name of Object.keys(preferences) as PreferenceName[]) {
   const current = root.getAttribute(`data-${name}`) ?? preferences[name].values[0].value

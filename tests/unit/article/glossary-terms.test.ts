@@ -101,6 +101,14 @@ describe('the rest of the HTML', () => {
   })
 })
 
+describe('a table', () => {
+  it('has no header cell without words', () => {
+    expect(marked('<table><thead><tr><th></th><th>Holds</th></tr></thead></table>')).toBe(
+      '<table><thead><tr><td></td><th>Holds</th></tr></thead></table>',
+    )
+  })
+})
+
 describe('the headings of an article', () => {
   it('are those of the second and third level that have an id', () => {
     const html = '<h2 id="a">The <em>first</em></h2><h3 id="b">Below it</h3><h2>No id</h2><h4 id="c">Deep</h4>'
