@@ -10,9 +10,14 @@ import { inputs } from './inputs.ts'
 
 export type Values = ValuesOf<typeof inputs>
 
-/** Thresholds: common practice, no published source. */
+/**
+ * Thresholds: common practice, no published source. The band in which the change is planned is wider than the ± that
+ * usual gauges leave, so that a reading at the limit is not called in order.
+ */
 const PLAN_FROM = 0.8
 const SUSPICIOUSLY_LOW = 0.7
+/** Usual gauges and flows leave the share of the permitted drop known to about so much. */
+const USUAL_DOUBT = 0.1
 const LARGE_CORRECTION = 3
 
 /** A reading that is the housing's alone leaves nothing for the element, but for rounding of this share. */
@@ -54,6 +59,11 @@ function noticesOf(input: Values, dropAtReference: number): Notice[] {
     notices.push({
       grade: 'information',
       text: 'The drop climbs ever faster as an element loads: at half the permitted drop about 80 % of its life is gone, says one hydraulics lexicon.',
+    })
+  if (Math.abs(share - 1) < USUAL_DOUBT)
+    notices.push({
+      grade: 'caution',
+      text: 'The reading lies so near the limit that usual gauges cannot tell the two sides apart: look at the ± of the share, and take the element as due.',
     })
   return notices
 }
