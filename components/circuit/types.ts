@@ -1,5 +1,3 @@
-import type { SymbolId } from './symbols/geometry.ts'
-
 export type Place = readonly [x: number, y: number]
 export type Turn = 0 | 90 | 180 | 270
 export type LineKind = 'suction' | 'supply' | 'return' | 'drain' | 'gauge' | 'shaft'
@@ -40,5 +38,3 @@ export interface SymbolProps {
   readonly turn: Turn
   readonly count: number
 }
-
-export type { SymbolId }
