@@ -1,6 +1,11 @@
 import type { KindId, UnitSystem } from '../../calculators/quantity/types.ts'
 import { readFigure } from '../../calculators/quantity/figure.ts'
-import { formatIn, formatNumber, formatWithUncertainty, NO_BREAK_SPACE } from '../../calculators/quantity/format.ts'
+import {
+  formatIn,
+  formatNumber,
+  formatWithUncertainty,
+  NO_BREAK_SPACE,
+} from '../../calculators/quantity/format.ts'
 import { unitForSystem } from '../../calculators/quantity/kinds.ts'
 import { fromSI } from '../../calculators/quantity/units.ts'
 
@@ -42,7 +47,8 @@ export function wordingsOf(figure: string, kind: KindId, tolerance?: string): Wo
   const wordings = new Map<string, string>()
   for (const system of systems) {
     const shownIn = unitForSystem(kind, system, unit)
-    const text = shownIn === unit ? asWritten(figure, kind, tolerance) : converted(figure, kind, shownIn, tolerance)
+    const text =
+      shownIn === unit ? asWritten(figure, kind, tolerance) : converted(figure, kind, shownIn, tolerance)
     const served = wordings.get(text)
     wordings.set(text, served ? `${served} ${system}` : system)
   }
@@ -61,7 +67,8 @@ function asWritten(figure: string, kind: KindId, tolerance?: string): string {
 
 function converted(figure: string, kind: KindId, unit: string, tolerance?: string): string {
   const { si } = readingOf(figure, kind)
-  if (tolerance === undefined) return formatIn(si, kind, unit, { digits: Math.max(FEWEST_DIGITS, digitsOf(figure)) })
+  if (tolerance === undefined)
+    return formatIn(si, kind, unit, { digits: Math.max(FEWEST_DIGITS, digitsOf(figure)) })
   return formatWithUncertainty(si, readingOf(tolerance, differenceKind(kind)).si, kind, unit)
 }
 

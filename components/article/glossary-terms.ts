@@ -10,11 +10,11 @@ export interface GlossaryTerm {
 }
 
 /** Where a mark would be in the way: text that is already a link or a control, a title, code, a drawing, a formula. */
-const untouched = new Set([
-  ...['h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'a', 'button', 'summary', 'label', 'select', 'textarea', 'option'],
-  ...['code', 'pre', 'kbd', 'samp', 'th', 'caption', 'figure', 'svg', 'math', 'script', 'style', 'template'],
-  ...['dialog', 'noscript', 'astro-island', 'calculator-form'],
-])
+const untouched = new Set(
+  `h1 h2 h3 h4 h5 h6 a button summary label select textarea option
+   code pre kbd samp th caption figure svg math script style template
+   dialog noscript astro-island calculator-form`.split(/\s+/),
+)
 
 /**
  * Turns the first use of each glossary term in a piece of HTML into a button that opens its definition, and puts
@@ -53,7 +53,11 @@ export function markTerms(
 
   for (const { text, parent, parts } of replacements) {
     const siblings = parent.children as ElementContent[]
-    siblings.splice(siblings.indexOf(text), 1, ...parts.filter((part) => part.type !== 'text' || part.value !== ''))
+    siblings.splice(
+      siblings.indexOf(text),
+      1,
+      ...parts.filter((part) => part.type !== 'text' || part.value !== ''),
+    )
   }
   for (const term of marked.values()) tree.children.push(definition(term, address(term.id)))
 }

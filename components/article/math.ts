@@ -6,7 +6,11 @@ import temml from 'temml'
  * @param display 'block' on a line of its own, 'inline' within a sentence
  */
 export function mathMarkup(tex: string, display: 'block' | 'inline'): string {
-  const markup = temml.renderToString(tex, { displayMode: display === 'block', throwOnError: true, strict: true })
+  const markup = temml.renderToString(tex, {
+    displayMode: display === 'block',
+    throwOnError: true,
+    strict: true,
+  })
   // The Content-Security-Policy allows no style attribute; what Temml says by them, it also says by its classes.
   return markup.replace(/ style="[^"]*"/g, '')
 }

@@ -23,7 +23,9 @@ const byTitle = (a: PageEntry, b: PageEntry) => a.title.localeCompare(b.title, '
 
 function pageOfProse(entry: Prose, kind: PageKind): PageEntry {
   const { title, summary, alsoCalled, sources } = entry.data
-  const calculators = [...(entry.body ?? '').matchAll(/<Calculator\s[^>]*?\bid="([^"]+)"/g)].map((match) => match[1] ?? '')
+  const calculators = [...(entry.body ?? '').matchAll(/<Calculator\s[^>]*?\bid="([^"]+)"/g)].map(
+    (match) => match[1] ?? '',
+  )
   return { path: `/${entry.collection}/${entry.id}/`, kind, title, summary, alsoCalled, sources, calculators }
 }
 
@@ -61,7 +63,12 @@ export async function calculatorPages(): Promise<PageEntry[]> {
 
 /** Every page with a title of its own, symptoms first. */
 export async function allPages(): Promise<PageEntry[]> {
-  return [...(await symptomPages()), ...(await procedurePages()), ...(await circuitPages()), ...(await calculatorPages())]
+  return [
+    ...(await symptomPages()),
+    ...(await procedurePages()),
+    ...(await circuitPages()),
+    ...(await calculatorPages()),
+  ]
 }
 
 /** The pages of these paths as front matter writes them: 'circuit/the-two-valves'. */

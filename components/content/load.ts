@@ -35,7 +35,10 @@ export async function entryOf<C extends Looked>(collection: C, id: string): Prom
 }
 
 /** Entries of a collection by id, in the order asked for. */
-export function entriesOf<C extends Looked>(collection: C, ids: readonly string[]): Promise<CollectionEntry<C>[]> {
+export function entriesOf<C extends Looked>(
+  collection: C,
+  ids: readonly string[],
+): Promise<CollectionEntry<C>[]> {
   return Promise.all(ids.map((id) => entryOf(collection, id)))
 }
 

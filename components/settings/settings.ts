@@ -17,7 +17,9 @@ panel?.addEventListener('change', (event) => {
   const kept = keep(name, field.value)
   const outcome = panel.querySelector('[role="status"]')
   if (outcome) {
-    outcome.textContent = kept ? '' : 'This browser keeps nothing for this site: the choice holds for this page only.'
+    outcome.textContent = kept
+      ? ''
+      : 'This browser keeps nothing for this site: the choice holds for this page only.'
   }
   document.dispatchEvent(new CustomEvent(preferencesEvent, { detail: { name, value: field.value } }))
 })

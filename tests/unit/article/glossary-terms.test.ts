@@ -111,7 +111,8 @@ describe('a table', () => {
 
 describe('the headings of an article', () => {
   it('are those of the second and third level that have an id', () => {
-    const html = '<h2 id="a">The <em>first</em></h2><h3 id="b">Below it</h3><h2>No id</h2><h4 id="c">Deep</h4>'
+    const html =
+      '<h2 id="a">The <em>first</em></h2><h3 id="b">Below it</h3><h2>No id</h2><h4 id="c">Deep</h4>'
     expect(finishArticle(html, terms, () => '').headings).toEqual([
       { id: 'a', text: 'The first', level: 2 },
       { id: 'b', text: 'Below it', level: 3 },

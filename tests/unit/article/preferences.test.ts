@@ -19,7 +19,9 @@ describe('the script that runs before the first paint', () => {
   )
 
   it.each(choices)('takes over %s %s', (name, value) => {
-    expect(attributesWith((key) => (key === storageKey(name) ? value : null))).toEqual({ [`data-${name}`]: value })
+    expect(attributesWith((key) => (key === storageKey(name) ? value : null))).toEqual({
+      [`data-${name}`]: value,
+    })
   })
 
   it('sets nothing where nothing is kept, or something that is no choice', () => {
