@@ -12,9 +12,13 @@ export const LONGEST = 100
 const MINUS = /[\u2012\u2013\u2212\ufe63\uff0d]/g
 const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 
-/** The same text with one kind of minus and one kind of space. */
+/** The same text with one kind of minus, of space and of digits (wide ones come from some keyboards). */
 export function plainText(text: string): string {
-  return text.replace(MINUS, '-').replace(/\s+/g, ' ').trim()
+  return text
+    .replace(MINUS, '-')
+    .replace(/[０-９]/g, (wide) => wide.normalize('NFKC'))
+    .replace(/\s+/g, ' ')
+    .trim()
 }
 
 /** What was read, in guillemets, cut short where it is long. */
@@ -59,7 +63,7 @@ function decimal(typed: string): string | ReturnType<typeof refuse> {
     return refuse(`${quoted(typed)} has a space in an odd place`, bare)
   if (groups.length === 1 && /^[1-9]\d{0,2},\d{3}$/.test(digits)) {
     const point = digits.replace(',', '.')
-    return refuse(`${quoted(typed)} can be read two ways: is it ${bare} or ${point}?`, `${bare} or ${point}`)
+    return refuse(`${quoted(typed)} can be read two ways, as ${bare} and as ${point}`, `${bare} or ${point}`)
   }
   return digits.replace(',', '.')
 }

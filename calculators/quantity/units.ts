@@ -18,19 +18,20 @@ const HOUR = 3600
 
 type Rest = Pick<Unit, 'offset' | 'onlyKind'>
 
+/** `alsoTyped`: other spellings that are understood, parted by strokes. */
 function unit(
   id: string,
   symbol: string,
   siUnit: string,
   factor: number,
-  alsoTyped: readonly string[] = [],
+  alsoTyped = '',
   rest: Partial<Rest> = {},
 ): Unit {
-  return { id, symbol, siUnit, factor, alsoTyped, offset: 0, ...rest }
+  return { id, symbol, siUnit, factor, alsoTyped: alsoTyped.split('|').filter(Boolean), offset: 0, ...rest }
 }
 
 /** A pressure unit that says which reference it counts from. */
-function referred(id: string, factor: number, onlyKind: KindId, alsoTyped: readonly string[]): Unit {
+function referred(id: string, factor: number, onlyKind: KindId, alsoTyped: string): Unit {
   return unit(id, id, 'Pa', factor, alsoTyped, { onlyKind })
 }
 
@@ -42,143 +43,128 @@ const PSI = (POUND * GRAVITY) / INCH ** 2
  */
 const table: readonly Unit[] = [
   unit('1', '', '1', 1),
-  unit('%', '%', '1', 0.01, ['percent', 'per cent', 'pct']),
-  unit('turn', 'turn', '1', 1, ['turns', 'rev', 'revolution', 'revolutions']),
+  unit('%', '%', '1', 0.01, 'percent|per cent|pct'),
+  unit('turn', 'turn', '1', 1, 'turns|rev|revolution|revolutions'),
 
-  unit('m', 'm', 'm', 1, ['metre', 'metres', 'meter', 'meters']),
-  unit('cm', 'cm', 'm', 0.01, ['centimetre', 'centimetres']),
-  unit('mm', 'mm', 'm', 0.001, ['millimetre', 'millimetres', 'millimeter', 'millimeters']),
-  unit('um', 'µm', 'm', 1e-6, ['micron', 'microns', 'micrometre', 'micrometres']),
-  unit('in', 'in', 'm', INCH, ['inch', 'inches', '"', 'in.']),
-  unit('ft', 'ft', 'm', FOOT, ['foot', 'feet', "'", '′']),
+  unit('m', 'm', 'm', 1, 'metre|metres|meter|meters'),
+  unit('cm', 'cm', 'm', 0.01, 'centimetre|centimetres'),
+  unit('mm', 'mm', 'm', 0.001, 'millimetre|millimetres|millimeter|millimeters'),
+  unit('um', 'µm', 'm', 1e-6, 'micron|microns|micrometre|micrometres'),
+  unit('in', 'in', 'm', INCH, 'inch|inches|"|in.'),
+  unit('ft', 'ft', 'm', FOOT, "foot|feet|'|′"),
 
-  unit('m2', 'm²', 'm2', 1, ['sq m', 'square metre', 'square metres']),
-  unit('cm2', 'cm²', 'm2', 1e-4, ['sq cm']),
-  unit('mm2', 'mm²', 'm2', 1e-6, ['sq mm']),
-  unit('in2', 'in²', 'm2', INCH ** 2, ['sq in', 'square inch', 'square inches']),
+  unit('m2', 'm²', 'm2', 1, 'sq m|square metre|square metres'),
+  unit('cm2', 'cm²', 'm2', 1e-4, 'sq cm'),
+  unit('mm2', 'mm²', 'm2', 1e-6, 'sq mm'),
+  unit('in2', 'in²', 'm2', INCH ** 2, 'sq in|square inch|square inches'),
 
-  unit('m3', 'm³', 'm3', 1, ['cubic metre', 'cubic metres', 'cu m']),
-  unit('L', 'L', 'm3', 0.001, ['litre', 'litres', 'liter', 'liters', 'ltr', 'dm3']),
-  unit('mL', 'mL', 'm3', 1e-6, ['millilitre', 'millilitres', 'cm3', 'cc']),
-  unit('gal', 'US gal', 'm3', GALLON, ['gallon', 'gallons', 'USgal', 'US gallon', 'US gallons', 'USG']),
-  unit('impgal', 'imp gal', 'm3', IMPERIAL_GALLON, [
-    'imperial gallon',
-    'imperial gallons',
-    'UK gal',
-    'imp gallon',
-  ]),
-  unit('bbl', 'bbl', 'm3', BARREL, ['oil barrel', 'oil barrels']),
+  unit('m3', 'm³', 'm3', 1, 'cubic metre|cubic metres|cu m'),
+  unit('L', 'L', 'm3', 0.001, 'litre|litres|liter|liters|ltr|dm3'),
+  unit('mL', 'mL', 'm3', 1e-6, 'millilitre|millilitres|cm3|cc'),
+  unit('gal', 'US gal', 'm3', GALLON, 'gallon|gallons|USgal|US gallon|US gallons|USG'),
+  unit(
+    'impgal',
+    'imp gal',
+    'm3',
+    IMPERIAL_GALLON,
+    'imperial gallon|imperial gallons|UK gal|UK gallon|UK gallons|imp gallon',
+  ),
+  unit('bbl', 'bbl', 'm3', BARREL, 'oil barrel|oil barrels'),
 
-  unit('kg', 'kg', 'kg', 1, ['kilogram', 'kilograms', 'kilo', 'kilos']),
-  unit('g', 'g', 'kg', 0.001, ['gram', 'grams']),
-  unit('t', 't', 'kg', 1000, ['tonne', 'tonnes', 'metric ton']),
-  unit('lb', 'lb', 'kg', POUND, ['lbs', 'lbm', 'pound', 'pounds']),
+  unit('kg', 'kg', 'kg', 1, 'kilogram|kilograms|kilo|kilos'),
+  unit('g', 'g', 'kg', 0.001, 'gram|grams'),
+  unit('t', 't', 'kg', 1000, 'tonne|tonnes|metric ton'),
+  unit('lb', 'lb', 'kg', POUND, 'lbs|lbm|pound|pounds'),
 
-  unit('s', 's', 's', 1, ['sec', 'secs', 'second', 'seconds']),
-  unit('min', 'min', 's', MINUTE, ['mins', 'minute', 'minutes']),
-  unit('h', 'h', 's', HOUR, ['hr', 'hrs', 'hour', 'hours']),
-  unit('d', 'd', 's', 24 * HOUR, ['day', 'days']),
+  unit('s', 's', 's', 1, 'sec|secs|second|seconds'),
+  unit('min', 'min', 's', MINUTE, 'mins|minute|minutes'),
+  unit('h', 'h', 's', HOUR, 'hr|hrs|hour|hours'),
+  unit('d', 'd', 's', 24 * HOUR, 'day|days'),
 
-  unit('K', 'K', 'K', 1, ['kelvin', 'kelvins', 'degK']),
-  unit('degC', '°C', 'K', 1, ['C', 'degrees C', 'deg C', '° C', 'celsius', 'degrees Celsius'], {
+  unit('K', 'K', 'K', 1, 'kelvin|kelvins|degK'),
+  unit('degC', '°C', 'K', 1, 'C|degrees C|deg C|° C|celsius|degrees Celsius', {
     offset: 273.15,
   }),
-  unit('degF', '°F', 'K', 5 / 9, ['F', 'degrees F', 'deg F', '° F', 'fahrenheit', 'degrees Fahrenheit'], {
+  unit('degF', '°F', 'K', 5 / 9, 'F|degrees F|deg F|° F|fahrenheit|degrees Fahrenheit', {
     offset: (459.67 * 5) / 9,
   }),
 
-  unit('Pa', 'Pa', 'Pa', 1, ['pascal', 'pascals', 'N/m2']),
-  unit('kPa', 'kPa', 'Pa', 1000, ['kilopascal', 'kilopascals']),
-  unit('MPa', 'MPa', 'Pa', 1e6, ['megapascal', 'megapascals', 'N/mm2']),
-  unit('bar', 'bar', 'Pa', 1e5, ['bars']),
-  unit('mbar', 'mbar', 'Pa', 100, ['millibar', 'millibars', 'hPa']),
-  unit('psi', 'psi', 'Pa', PSI, ['lbf/in2', 'lb/in2', 'pounds per square inch', 'psid']),
-  unit('inHg', 'inHg', 'Pa', MERCURY * GRAVITY * INCH, [
-    '"Hg',
-    '" Hg',
-    'in Hg',
-    'inch Hg',
-    'inches Hg',
-    'inches of mercury',
-  ]),
-  unit('mmHg', 'mmHg', 'Pa', MERCURY * GRAVITY * 0.001, ['mm Hg', 'millimetres of mercury', 'mm of mercury']),
-  unit('inH2O', 'inH₂O', 'Pa', WATER * GRAVITY * INCH, [
-    '"H2O',
-    'inWC',
-    'inches of water',
-    '"WC',
-    'inches H2O',
-  ]),
-  unit('ftH2O', 'ftH₂O', 'Pa', WATER * GRAVITY * FOOT, ['ft H2O', 'ftWC', 'feet of water']),
-  unit('kgf/cm2', 'kgf/cm²', 'Pa', GRAVITY * 1e4, ['kg/cm2', 'kp/cm2']),
-  referred('barg', 1e5, 'gaugePressure', ['bar(g)', 'bar gauge', 'bar g']),
-  referred('psig', PSI, 'gaugePressure', ['psi(g)', 'psi gauge', 'psi g']),
-  referred('kPag', 1000, 'gaugePressure', ['kPa(g)', 'kPa gauge', 'kPa g']),
-  referred('bara', 1e5, 'absolutePressure', ['bar(a)', 'bar abs', 'bar absolute', 'bar a']),
-  referred('psia', PSI, 'absolutePressure', ['psi(a)', 'psi abs', 'psi absolute', 'psi a']),
-  referred('kPaa', 1000, 'absolutePressure', ['kPa(a)', 'kPa abs', 'kPa absolute', 'kPa a']),
+  unit('Pa', 'Pa', 'Pa', 1, 'pascal|pascals|N/m2'),
+  unit('kPa', 'kPa', 'Pa', 1000, 'kilopascal|kilopascals'),
+  unit('MPa', 'MPa', 'Pa', 1e6, 'megapascal|megapascals|N/mm2'),
+  unit('bar', 'bar', 'Pa', 1e5, 'bars'),
+  unit('mbar', 'mbar', 'Pa', 100, 'millibar|millibars|hPa'),
+  unit('psi', 'psi', 'Pa', PSI, 'lbf/in2|lb/in2|pounds per square inch|psid'),
+  unit('inHg', 'inHg', 'Pa', MERCURY * GRAVITY * INCH, '"Hg|" Hg|in Hg|inch Hg|inches Hg|inches of mercury'),
+  unit('mmHg', 'mmHg', 'Pa', MERCURY * GRAVITY * 0.001, 'mm Hg|millimetres of mercury|mm of mercury'),
+  unit(
+    'inH2O',
+    'inH₂O',
+    'Pa',
+    WATER * GRAVITY * INCH,
+    '"H2O|inWC|" H2O|in H2O|in WC|in w.c.|inches of water|"WC|inches H2O',
+  ),
+  unit('ftH2O', 'ftH₂O', 'Pa', WATER * GRAVITY * FOOT, 'ft H2O|ftWC|feet of water'),
+  unit('kgf/cm2', 'kgf/cm²', 'Pa', GRAVITY * 1e4, 'kg/cm2|kp/cm2'),
+  referred('barg', 1e5, 'gaugePressure', 'bar(g)|bar gauge|bar g'),
+  referred('psig', PSI, 'gaugePressure', 'psi(g)|psi gauge|psi g'),
+  referred('kPag', 1000, 'gaugePressure', 'kPa(g)|kPa gauge|kPa g'),
+  referred('bara', 1e5, 'absolutePressure', 'bar(a)|bar abs|bar absolute|bar a'),
+  referred('psia', PSI, 'absolutePressure', 'psi(a)|psi abs|psi absolute|psi a'),
+  referred('kPaa', 1000, 'absolutePressure', 'kPa(a)|kPa abs|kPa absolute|kPa a'),
 
   unit('kg/m3', 'kg/m³', 'kg/m3', 1),
-  unit('g/mL', 'g/mL', 'kg/m3', 1000, ['g/cm3', 'g/cc']),
-  unit('kg/L', 'kg/L', 'kg/m3', 1000, ['kg/dm3', 'kg/litre']),
-  unit('lb/ft3', 'lb/ft³', 'kg/m3', POUND / FOOT ** 3, ['lb/cu ft', 'pcf']),
+  unit('g/mL', 'g/mL', 'kg/m3', 1000, 'g/cm3|g/cc'),
+  unit('kg/L', 'kg/L', 'kg/m3', 1000, 'kg/dm3|kg/litre'),
+  unit('lb/ft3', 'lb/ft³', 'kg/m3', POUND / FOOT ** 3, 'lb/cu ft|pcf'),
 
   unit('m2/s', 'm²/s', 'm2/s', 1),
   unit('mm2/s', 'mm²/s', 'm2/s', 1e-6),
-  unit('cSt', 'cSt', 'm2/s', 1e-6, ['cs', 'centistoke', 'centistokes']),
-  unit('St', 'St', 'm2/s', 1e-4, ['stoke', 'stokes']),
+  unit('cSt', 'cSt', 'm2/s', 1e-6, 'cs|centistoke|centistokes'),
+  unit('St', 'St', 'm2/s', 1e-4, 'stoke|stokes'),
 
-  unit('Pa.s', 'Pa·s', 'Pa.s', 1, ['pascal second', 'pascal seconds']),
+  unit('Pa.s', 'Pa·s', 'Pa.s', 1, 'pascal second|pascal seconds'),
   unit('mPa.s', 'mPa·s', 'Pa.s', 0.001),
-  unit('cP', 'cP', 'Pa.s', 0.001, ['cps', 'centipoise']),
+  unit('cP', 'cP', 'Pa.s', 0.001, 'cps|centipoise'),
 
   unit('m3/s', 'm³/s', 'm3/s', 1),
-  unit('m3/h', 'm³/h', 'm3/s', 1 / HOUR, ['m3/hr', 'm3/hour', 'cmh']),
-  unit('L/s', 'L/s', 'm3/s', 0.001, ['lps', 'litres/s']),
-  unit('L/min', 'L/min', 'm3/s', 0.001 / MINUTE, ['lpm', 'litres/min', 'liters/min', 'litres per minute']),
-  unit('L/h', 'L/h', 'm3/s', 0.001 / HOUR, ['lph', 'L/hr', 'litres/h', 'litres per hour']),
-  unit('gal/min', 'US gal/min', 'm3/s', GALLON / MINUTE, [
-    'gpm',
-    'US gpm',
-    'USgpm',
-    'gallons/min',
-    'gallons per minute',
-  ]),
-  unit('gal/h', 'US gal/h', 'm3/s', GALLON / HOUR, [
-    'gph',
-    'US gph',
-    'USgph',
-    'gal/hr',
-    'gallons/h',
-    'gallons per hour',
-  ]),
-  unit('impgal/min', 'imp gal/min', 'm3/s', IMPERIAL_GALLON / MINUTE, ['igpm', 'imp gpm', 'UK gal/min']),
-  unit('impgal/h', 'imp gal/h', 'm3/s', IMPERIAL_GALLON / HOUR, ['igph', 'imp gph', 'UK gal/h']),
+  unit('m3/h', 'm³/h', 'm3/s', 1 / HOUR, 'm3/hr|m3/hour|cmh'),
+  unit('L/s', 'L/s', 'm3/s', 0.001, 'lps|litres/s'),
+  unit('L/min', 'L/min', 'm3/s', 0.001 / MINUTE, 'lpm|litres/min|liters/min|litres per minute'),
+  unit('L/h', 'L/h', 'm3/s', 0.001 / HOUR, 'lph|L/hr|litres/h|litres per hour'),
+  unit(
+    'gal/min',
+    'US gal/min',
+    'm3/s',
+    GALLON / MINUTE,
+    'gpm|US gpm|USgpm|gallons/min|gallons per minute|US gallons per minute',
+  ),
+  unit('gal/h', 'US gal/h', 'm3/s', GALLON / HOUR, 'gph|US gph|USgph|gal/hr|gallons/h|gallons per hour'),
+  unit('impgal/min', 'imp gal/min', 'm3/s', IMPERIAL_GALLON / MINUTE, 'igpm|imp gpm|UK gal/min'),
+  unit('impgal/h', 'imp gal/h', 'm3/s', IMPERIAL_GALLON / HOUR, 'igph|imp gph|UK gal/h'),
 
   unit('kg/s', 'kg/s', 'kg/s', 1),
-  unit('kg/h', 'kg/h', 'kg/s', 1 / HOUR, ['kg/hr', 'kg/hour']),
-  unit('lb/h', 'lb/h', 'kg/s', POUND / HOUR, ['lb/hr', 'lbs/h', 'lbs/hr', 'pph']),
+  unit('kg/h', 'kg/h', 'kg/s', 1 / HOUR, 'kg/hr|kg/hour'),
+  unit('lb/h', 'lb/h', 'kg/s', POUND / HOUR, 'lb/hr|lbs/h|lbs/hr|pph'),
 
-  unit('W', 'W', 'W', 1, ['watt', 'watts']),
-  unit('kW', 'kW', 'W', 1000, ['kilowatt', 'kilowatts']),
-  unit('hp', 'hp', 'W', 550 * FOOT * POUND * GRAVITY, ['horsepower', 'bhp']),
+  unit('W', 'W', 'W', 1, 'watt|watts'),
+  unit('kW', 'kW', 'W', 1000, 'kilowatt|kilowatts'),
+  unit('hp', 'hp', 'W', 550 * FOOT * POUND * GRAVITY, 'horsepower|bhp'),
 
   unit('rad/s', 'rad/s', 'rad/s', 1),
-  unit('rpm', 'rpm', 'rad/s', (2 * Math.PI) / MINUTE, ['rev/min', 'r/min', '1/min', 'turns/min', 'turn/min']),
+  unit('rpm', 'rpm', 'rad/s', (2 * Math.PI) / MINUTE, 'rev/min|r/min|1/min|turns/min|turn/min'),
 
-  unit('N.m', 'N·m', 'N.m', 1, ['Nm', 'newton metre', 'newton metres']),
-  unit('lbf.ft', 'lbf·ft', 'N.m', POUND * GRAVITY * FOOT, [
-    'lb ft',
-    'lb-ft',
-    'lbf-ft',
-    'ft-lb',
-    'ft-lbf',
-    'ft lb',
-    'ft lbf',
-  ]),
+  unit('N.m', 'N·m', 'N.m', 1, 'Nm|newton metre|newton metres'),
+  unit(
+    'lbf.ft',
+    'lbf·ft',
+    'N.m',
+    POUND * GRAVITY * FOOT,
+    'lb ft|lb-ft|lbf-ft|ft-lb|ft-lbs|ft.lbs|foot pounds|foot-pounds|ft-lbf|ft lb|ft lbf',
+  ),
 
-  unit('1/K', '1/K', '1/K', 1, ['/K', 'K-1', '1/degC', '/degC', '1/°C', '/°C', 'per K', 'per degC']),
-  unit('1/degF', '1/°F', '1/K', 9 / 5, ['/degF', '/°F', 'per degF', '1/F', '/F']),
+  unit('1/K', '1/K', '1/K', 1, '/K|K-1|1/degC|/degC|1/°C|/°C|per K|per degC'),
+  unit('1/degF', '1/°F', '1/K', 9 / 5, '/degF|/°F|per degF|1/F|/F'),
 ]
 
 export const units: Readonly<Record<string, Unit>> = Object.freeze(

@@ -7,7 +7,7 @@ describe('a figure of the data', () => {
     ['', 'gaugePressure', 'nothing was typed'],
     ['2 bar + 30 kPa', 'gaugePressure', '«2 bar + 30 kPa» is not a number and a unit'],
     ['450 mm', 'gaugePressure', '«450 mm» is in mm, a unit of length'],
-    ['1,234 kPa', 'gaugePressure', '«1,234» can be read two ways: is it 1234 or 1.234?'],
+    ['1,234 kPa', 'gaugePressure', '«1,234» can be read two ways, as 1234 and as 1.234'],
     ['undefined', 'time', '«undefined» does not begin with a number'],
   ] as const)('%j as %s is refused', (text, kind, reason) => {
     expect(readFigure(text, kind)).toMatchObject({ ok: false, reason })

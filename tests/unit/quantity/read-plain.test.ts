@@ -44,7 +44,7 @@ describe('what is refused, and in which words', () => {
   it('asks about 1,234 instead of guessing', () => {
     expect(length('1,234')).toEqual({
       ok: false,
-      reason: '«1,234» can be read two ways: is it 1234 or 1.234?',
+      reason: '«1,234» can be read two ways, as 1234 and as 1.234',
       accepted: '1234 or 1.234',
     })
   })
@@ -94,6 +94,7 @@ describe('numbers as people type them', () => {
     ['1\u00a0234\u202f567', 1234567],
     ['12\u2009345,6', 12345.6],
     ['1 234,567', 1234.567],
+    ['５', 5],
     ['-0', 0],
     ['0', 0],
   ])('%j is %d', (text, value) => {
@@ -130,6 +131,10 @@ describe('units as people spell them', () => {
     ['10 "Hg', 'pressureDifference', 'Pa', 33863.88640341],
     ['10″Hg', 'pressureDifference', 'Pa', 33863.88640341],
     ['10 in Hg', 'pressureDifference', 'Pa', 33863.88640341],
+    ['10 in. Hg', 'pressureDifference', 'Pa', 33863.88640341],
+    ['10 in WC', 'pressureDifference', 'Pa', 2490.8891],
+    ['30 ft-lbs', 'torque', 'N.m', 40.674538449942],
+    ['5 UK gallons', 'volume', 'm3', 0.02273045],
     ['3 PSI', 'pressureDifference', 'Pa', 3 * 6894.757293168361],
     ['3 KPA', 'pressureDifference', 'Pa', 3000],
     ['3 mpa', 'pressureDifference', 'Pa', 3e6],
