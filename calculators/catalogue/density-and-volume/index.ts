@@ -6,7 +6,7 @@ import { inputs } from './inputs.ts'
 export default defineCalculator({
   id: 'density-and-volume',
   title: 'Density and volume at a temperature',
-  purpose: 'What do this fuel weigh and how much room does it take at another temperature?',
+  purpose: 'What does this fuel weigh, and how much room does it take at another temperature?',
   equation: {
     tex: String.raw`\frac{\rho(t)}{\rho_b} = e^{-\alpha\,\Delta t\,(1 + 0.8\,\alpha\,\Delta t)},\qquad \alpha = \frac{K_0}{\rho_b^2} + \frac{K_1}{\rho_b} + K_2`,
     words:
