@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { existsSync } from 'node:fs'
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
@@ -56,5 +56,20 @@ describe.each(nodes)('started by %s', (node) => {
     const { status, stdout } = cli(node, words)
     expect(status).toBe(0)
     expect(stdout).toContain('compute ID')
+  })
+
+  it('says what to do where the packages are not installed', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'clear-return-'))
+    try {
+      mkdirSync(join(folder, 'calculators'))
+      copyFileSync(CLI, join(folder, 'calculators', 'cli.ts'))
+      const { status, stderr } = spawnSync(node, [join(folder, 'calculators', 'cli.ts'), 'list'], {
+        encoding: 'utf8',
+      })
+      expect(status).toBe(1)
+      expect(stderr).toContain('npm ci')
+    } finally {
+      rmSync(folder, { recursive: true })
+    }
   })
 })
