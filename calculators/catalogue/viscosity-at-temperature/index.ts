@@ -1,5 +1,6 @@
 import { defineCalculator } from '../../calculator/define-calculator.ts'
-import type { ChartMark, FuelRecord } from '../../calculator/types.ts'
+import type { ChartMark } from '../../calculator/types.ts'
+import { lineFromFuel } from '../measured-line.ts'
 import cases from './cases.json' with { type: 'json' }
 import { compute, type Values } from './compute.ts'
 import { inputs } from './inputs.ts'
@@ -16,20 +17,6 @@ function marksOf(input: Values): ChartMark[] {
   const first = { label: 'First point', x: input.firstTemperature, y: input.firstViscosity }
   if (input.form !== 'two-points') return [first]
   return [first, { label: 'Second point', x: input.secondTemperature, y: input.secondViscosity }]
-}
-
-/** The fuel's coldest and warmest measured points: the longest line it offers. */
-function fromFuel(fuel: FuelRecord) {
-  const first = fuel.viscosities[0]
-  const last = fuel.viscosities.at(-1)
-  if (!first || !last) return {}
-  return {
-    firstTemperature: first.temperature,
-    firstViscosity: first.kinematicViscosity,
-    secondTemperature: last.temperature,
-    secondViscosity: last.kinematicViscosity,
-    cloudPoint: fuel.cloudPoint,
-  }
 }
 
 export default defineCalculator({
@@ -64,6 +51,6 @@ export default defineCalculator({
     }),
     marks: marksOf,
   },
-  fromFuel,
+  fromFuel: lineFromFuel,
   cases,
 })
