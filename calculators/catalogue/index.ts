@@ -4,6 +4,10 @@ import type { Calculator } from '../calculator/types.ts'
 export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'density-and-volume': () => import('./density-and-volume/index.ts').then((module) => module.default),
   'filter-pressure-drop': () => import('./filter-pressure-drop/index.ts').then((module) => module.default),
+  'kinematic-and-dynamic-viscosity': () =>
+    import('./kinematic-and-dynamic-viscosity/index.ts').then((module) => module.default),
+  'temperature-for-viscosity': () =>
+    import('./temperature-for-viscosity/index.ts').then((module) => module.default),
   'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
   'viscosity-at-temperature': () =>
     import('./viscosity-at-temperature/index.ts').then((module) => module.default),

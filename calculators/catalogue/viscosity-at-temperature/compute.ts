@@ -1,9 +1,9 @@
 import type { ValuesOf } from '../../calculator/types.ts'
 import { viscosityOnLine, waltherZ } from '../../fuel/viscosity-walther.ts'
 import { lineOf, lineSteps, ratioStep, whyNoLine, zInSymbols } from '../measured-line.ts'
+import { noticesOnLine } from '../measured-line-notices.ts'
 import { inWords } from '../words.ts'
 import { inputs } from './inputs.ts'
-import { noticesOf } from './notices.ts'
 
 export type Values = ValuesOf<typeof inputs>
 
@@ -38,6 +38,10 @@ export function compute(input: Values) {
         kind: 'kinematicViscosity' as const,
       },
     ],
-    notices: noticesOf(input, kinematicViscosity),
+    notices: noticesOnLine(input, input.cloudPoint, {
+      name: 'The wanted temperature',
+      temperature: input.wantedTemperature,
+      kinematicViscosity,
+    }),
   }
 }
