@@ -11,4 +11,6 @@ export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
   'viscosity-at-temperature': () =>
     import('./viscosity-at-temperature/index.ts').then((module) => module.default),
+  'viscosity-of-blend': () => import('./viscosity-of-blend/index.ts').then((module) => module.default),
+  'viscosity-scales': () => import('./viscosity-scales/index.ts').then((module) => module.default),
 }

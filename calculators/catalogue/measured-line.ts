@@ -2,6 +2,7 @@ import type { FuelRecord, Inputs, QuantityInput, Refusal, Step, ValuesOf } from 
 import {
   lineThroughPoint,
   lineThroughPoints,
+  viscosityOnLine,
   WALTHER_RANGE,
   waltherZ,
   type WaltherLine,
@@ -153,4 +154,11 @@ export function lineFromFuel(fuel: FuelRecord) {
     secondViscosity: last.kinematicViscosity,
     cloudPoint: fuel.cloudPoint,
   }
+}
+
+/** Viscosity of a fuel of the data at 40 °C, where certificates give it, on the line of its outer points. [m²/s] */
+export function viscosityAt40(fuel: FuelRecord): number | undefined {
+  const first = fuel.viscosities[0]
+  const last = fuel.viscosities.at(-1)
+  return first && last && viscosityOnLine(lineThroughPoints(first, last), 313.15)
 }

@@ -1,6 +1,6 @@
 import { defineCalculator } from '../../calculator/define-calculator.ts'
-import { lineThroughPoints, viscosityOnLine } from '../../fuel/viscosity-walther.ts'
 import type { FuelRecord } from '../../calculator/types.ts'
+import { viscosityAt40 } from '../measured-line.ts'
 import cases from './cases.json' with { type: 'json' }
 import { compute } from './compute.ts'
 import { inputs } from './inputs.ts'
@@ -8,15 +8,8 @@ import { inputs } from './inputs.ts'
 /** Density at 15 °C, and the viscosity at 40 °C, where certificates give it. */
 function fromFuel(fuel: FuelRecord) {
   const density = { knownDensity: fuel.densityAt15, knownTemperature: 288.15 }
-  const first = fuel.viscosities[0]
-  const last = fuel.viscosities.at(-1)
-  if (!first || !last) return density
-  const temperature = 313.15
-  return {
-    ...density,
-    temperature,
-    kinematicViscosity: viscosityOnLine(lineThroughPoints(first, last), temperature),
-  }
+  const kinematicViscosity = viscosityAt40(fuel)
+  return kinematicViscosity === undefined ? density : { ...density, temperature: 313.15, kinematicViscosity }
 }
 
 export default defineCalculator({
