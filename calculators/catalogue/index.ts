@@ -4,8 +4,12 @@ import type { Calculator } from '../calculator/types.ts'
 export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'density-and-volume': () => import('./density-and-volume/index.ts').then((module) => module.default),
   'filter-pressure-drop': () => import('./filter-pressure-drop/index.ts').then((module) => module.default),
+  'fuel-in-oil-by-viscosity': () =>
+    import('./fuel-in-oil-by-viscosity/index.ts').then((module) => module.default),
   'kinematic-and-dynamic-viscosity': () =>
     import('./kinematic-and-dynamic-viscosity/index.ts').then((module) => module.default),
+  'mass-from-metered-volume': () =>
+    import('./mass-from-metered-volume/index.ts').then((module) => module.default),
   'temperature-for-viscosity': () =>
     import('./temperature-for-viscosity/index.ts').then((module) => module.default),
   'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
