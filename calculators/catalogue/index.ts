@@ -4,6 +4,8 @@ import type { Calculator } from '../calculator/types.ts'
 export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'density-and-volume': () => import('./density-and-volume/index.ts').then((module) => module.default),
   'filter-pressure-drop': () => import('./filter-pressure-drop/index.ts').then((module) => module.default),
+  'fuel-in-oil-by-flash-point': () =>
+    import('./fuel-in-oil-by-flash-point/index.ts').then((module) => module.default),
   'fuel-in-oil-by-viscosity': () =>
     import('./fuel-in-oil-by-viscosity/index.ts').then((module) => module.default),
   'kinematic-and-dynamic-viscosity': () =>
