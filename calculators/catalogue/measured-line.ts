@@ -156,9 +156,17 @@ export function lineFromFuel(fuel: FuelRecord) {
   }
 }
 
-/** Viscosity of a fuel of the data at 40 °C, where certificates give it, on the line of its outer points. [m²/s] */
+const FORTY_CELSIUS = 313.15
+
+/**
+ * Viscosity of a fuel of the data at 40 °C, where certificates give it: the measured value, or one from the line of the
+ * outer points, rounded as a certificate would round it. [m²/s]
+ */
 export function viscosityAt40(fuel: FuelRecord): number | undefined {
+  const measured = fuel.viscosities.find((point) => Math.abs(point.temperature - FORTY_CELSIUS) < 0.01)
+  if (measured) return measured.kinematicViscosity
   const first = fuel.viscosities[0]
   const last = fuel.viscosities.at(-1)
-  return first && last && viscosityOnLine(lineThroughPoints(first, last), 313.15)
+  if (!first || !last) return undefined
+  return Number(viscosityOnLine(lineThroughPoints(first, last), FORTY_CELSIUS).toPrecision(3))
 }
