@@ -19,8 +19,12 @@ export default defineCalculator({
     'A sign of fuel, and no measurement of it. The rule was published for blends of lubricating oils; for fuel in oil it is stretched. The range from fresh to aged fuel, the flash point of aged fuel and the worked example are common practice, no published source. Closed cup for all. The alarm at a fall of 50 °C and the rejection under 150 °C are limits of one engine builder; your own manual rules. Gas chromatography is the referee.',
   inputs,
   outputs: {
-    ifFresh: { ...ratio, label: 'Share if the fuel is fresh', symbol: 'x_fresh' },
-    ifAged: { ...ratio, label: 'Share if the fuel has aged in the oil', symbol: 'x_aged' },
+    fall: {
+      type: 'quantity',
+      label: 'Fall of the flash point',
+      symbol: 'ΔF',
+      kind: 'temperatureDifference',
+    },
     verdict: {
       type: 'verdict',
       label: 'Action',
@@ -34,12 +38,8 @@ export default defineCalculator({
         rejected: { label: 'Under 150 °C: stop, find the leak and change the oil', grade: 'action' },
       },
     },
-    fall: {
-      type: 'quantity',
-      label: 'Fall of the flash point',
-      symbol: 'ΔF',
-      kind: 'temperatureDifference',
-    },
+    ifFresh: { ...ratio, label: 'Share if the fuel is fresh', symbol: 'x_fresh' },
+    ifAged: { ...ratio, label: 'Share if the fuel has aged in the oil', symbol: 'x_aged' },
   },
   compute,
   chart: {

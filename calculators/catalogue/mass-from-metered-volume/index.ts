@@ -38,10 +38,14 @@ export default defineCalculator({
     x: 'volumeTemperature',
     y: 'mass',
     yScale: 'linear',
-    range: (input) => ({
-      minimum: Math.min(273.15, input.volumeTemperature - 10),
-      maximum: Math.max(323.15, input.volumeTemperature + 10),
-    }),
+    // A meter that has corrected leaves no curve over the temperature: an empty range shows none.
+    range: (input) =>
+      input.meter === 'compensated'
+        ? { minimum: 0, maximum: 0 }
+        : {
+            minimum: Math.min(273.15, input.volumeTemperature - 10),
+            maximum: Math.max(323.15, input.volumeTemperature + 10),
+          },
   },
   fromFuel: (fuel) => ({ knownDensity: fuel.densityAt15, knownTemperature: 288.15 }),
   cases,

@@ -84,7 +84,7 @@ export function compute(input: Values) {
   const temperature = (label: string, symbol: string, index: string, value: number): Step => ({
     label,
     symbol,
-    rule: `10^((A − log log Z${index}) / B)`,
+    rule: `10^((A − W${index}) / B)`,
     value,
     kind: 'temperature',
   })
@@ -94,8 +94,8 @@ export function compute(input: Values) {
       ...lineSteps(input, line),
       ratioStep(
         'Double logarithm at the wanted viscosity',
-        'log log Z',
-        `Z = ${zInSymbols()}`,
+        'W',
+        `log log (${zInSymbols()})`,
         doubleLogarithm(input.wantedViscosity),
       ),
       temperature('Set point', 'T', '', setPoint),

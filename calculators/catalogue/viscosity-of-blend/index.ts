@@ -50,9 +50,10 @@ export default defineCalculator({
     x: 'secondShare',
     y: 'viscosity',
     yScale: 'log',
+    // A wanted viscosity has no curve over the share: an empty range shows none.
     range: (input) => ({
       minimum: 0,
-      maximum: input.wanted === 'blend-of-three' ? 1 - input.thirdShare : 1,
+      maximum: { 'blend-of-two': 1, 'blend-of-three': 1 - input.thirdShare, share: 0 }[input.wanted],
     }),
   },
   fromFuel,
