@@ -29,6 +29,8 @@ class CalculatorElement extends HTMLElement {
     this.addEventListener('focusin', this.#wake, { once: true })
     this.addEventListener('pointerdown', this.#wake, { once: true })
     this.#observer.observe(this)
+    // The address may hold somebody's values: they are shown, and printed, without scrolling to them first.
+    if (location.search !== '') this.#wake()
   }
 
   disconnectedCallback(): void {
