@@ -52,7 +52,6 @@ export function Choice({ htmlId, id, input, value, send }: Props) {
             <input
               type="radio"
               name={`${htmlId}-options`}
-              autocomplete="off"
               value={option.value}
               checked={option.value === value}
               onChange={() => choose(option.value)}
