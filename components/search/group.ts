@@ -1,4 +1,5 @@
 import { formsOf, plain, searchWords, stem, stemsOf } from './query.ts'
+import { withoutHeading } from './pieces.ts'
 import type { PagefindPage, PagefindSection } from './pagefind.ts'
 
 /** Kinds of pages in the order in which their results stand: whoever searches mostly has a fault before them. */
@@ -98,7 +99,12 @@ export function hitOf(page: PagefindPage, score: number, query: string, words: s
   if (named) return { ...base, url: page.url }
   const section = bestSection(page.sub_results)
   if (section === undefined) return { ...base, url: page.url, excerpt: page.excerpt }
-  return { ...base, url: section.url, section: section.title, excerpt: section.excerpt }
+  return {
+    ...base,
+    url: section.url,
+    section: section.title,
+    excerpt: withoutHeading(section.excerpt, section.title),
+  }
 }
 
 /** Hits of one kind, those first whose names fit, then as Pagefind scored them. */
@@ -114,13 +120,18 @@ export function ranked(hits: Hit[]): Hit[] {
 export function namedBy(groups: Group[]): Hit[] {
   const hits = groups.flatMap((group) => group.hits)
   const pages = hits.filter((hit) => !entryKinds.has(hit.kind))
-  const best = Math.max(0, ...pages.map((hit) => hit.fit))
-  let named = pages.filter((hit) => hit.fit === best && best > 0)
+  const best = Math.max(0, ...pages.map(levelOf))
+  let named = pages.filter((hit) => levelOf(hit) === best && best > 0)
   if (best < fits.inTitle) {
     const entries = hits.filter((hit) => entryKinds.has(hit.kind) && hit.fit >= fits.wordsOfAlias)
     if (entries.length > 0) named = entries
   }
   return named.length <= MOST_NAMED ? named : []
+}
+
+/** A page that has the words in its title is named as well as one that goes by them. */
+function levelOf({ fit }: Hit): number {
+  return fit === fits.wordsOfAlias ? fits.inTitle : fit
 }
 
 function kindOf(kind: string | undefined): KindOfResult {

@@ -14,7 +14,7 @@ const fillers = new Set(
 )
 
 /** Endings that a word takes without becoming another word, the longer ones first. */
-const endings = /(?:ings?|ies|ied|ers?|ed|es|[esy])$/
+const endings = /(?:ings?|ies|ied|ers?|ed|es|[ey]|(?<!s)s)$/
 
 /** Shortest rest that an ending may leave. */
 const SHORTEST_STEM = 3

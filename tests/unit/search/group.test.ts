@@ -114,6 +114,12 @@ describe('order', () => {
     expect(namedBy([group('symptom', ...alike)])).toEqual([])
   })
 
+  it('names a page that goes by the words beside one that has them in its title', () => {
+    const goesBy = hit('goes by', fits.wordsOfAlias, 1)
+    const inTitle = hit('in title', fits.inTitle, 1, 'procedure')
+    expect(namedBy([group('symptom', goesBy), group('procedure', inTitle)])).toEqual([goesBy, inTitle])
+  })
+
   it('names a term of the glossary only where it is the query and no page has it in its title', () => {
     const term = group('glossary', hit('term', fits.title, 9, 'glossary'))
     const inAlias = hit('in alias', fits.inAlias, 9)
