@@ -75,7 +75,7 @@ describe('the search on the start page', () => {
       .map((heading) => heading.replace(/ ?\d+$/, ''))
       .filter((heading) => !heading.startsWith('Best'))
     expect(kinds.slice(0, 3)).toEqual(['Symptoms', 'Procedures', 'How the circuit works'])
-    expect(await page.getByRole('status').first().textContent()).toMatch(/^\d+ results\.$/)
+    expect(await page.locator('.search-status').textContent()).toMatch(/^\d+ results\.$/)
     await context.close()
   })
 

@@ -43,7 +43,7 @@ async function search(query: string): Promise<{ paths: string[]; notes: string[]
     .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href))
   return {
     paths: addresses.map((address) => address.slice(site.address().length)),
-    notes: await results.locator('.search-note').allTextContents(),
+    notes: await page.locator('.search-status .search-note').allTextContents(),
   }
 }
 
