@@ -27,7 +27,7 @@ function timeOf(call: () => unknown): number {
   return times.sort((a, b) => a - b)[Math.floor(BATCHES / 2)] ?? Number.NaN
 }
 
-const math = create({ unitDependencies })
+const math = create({ ...unitDependencies })
 const conversion = timeOf(() => math.unit(45, 'psi').toNumber('kPa'))
 
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'unknown'}`)
