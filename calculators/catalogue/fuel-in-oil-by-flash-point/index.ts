@@ -16,7 +16,7 @@ export default defineCalculator({
   },
   sources: ['thiele-1927', 'oil-survey-limits', 'astm-d93', 'chybowski-2022'],
   validity:
-    'A sign of fuel, and no measurement of it. The rule was published for blends of lubricating oils; for fuel in oil it is stretched. The range from fresh to aged fuel, the flash point of aged fuel and the worked example are common practice, no published source. Closed cup for all. The alarm at a fall of 50 °C and the rejection under 150 °C are limits of one engine builder; your own manual rules. Gas chromatography is the referee.',
+    'A sign of fuel, and no measurement of it. The rule was published for blends of lubricating oils; for fuel in oil it is stretched. The range from fresh to aged fuel, the flash point of aged fuel and the worked example are common practice, no published source. Closed cup for all. The accuracies shown at first are those of one laboratory; two differ by twice as much. The alarm at a fall of 50 °C and the rejection under 150 °C are limits of one engine builder; your own manual rules. Gas chromatography is the referee.',
   inputs,
   outputs: {
     fall: {
