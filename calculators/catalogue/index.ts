@@ -14,6 +14,15 @@ export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
     import('./mass-from-metered-volume/index.ts').then((module) => module.default),
   'temperature-for-viscosity': () =>
     import('./temperature-for-viscosity/index.ts').then((module) => module.default),
+  'heater-duty': () => import('./heater-duty/index.ts').then((module) => module.default),
+  'injector-cooling': () => import('./injector-cooling/index.ts').then((module) => module.default),
+  'orifice-flow': () => import('./orifice-flow/index.ts').then((module) => module.default),
+  'return-and-recirculation': () =>
+    import('./return-and-recirculation/index.ts').then((module) => module.default),
+  'spring-shim': () => import('./spring-shim/index.ts').then((module) => module.default),
+  'spring-valve': () => import('./spring-valve/index.ts').then((module) => module.default),
+  'tank-temperature': () => import('./tank-temperature/index.ts').then((module) => module.default),
+  'valve-coefficient': () => import('./valve-coefficient/index.ts').then((module) => module.default),
   'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
   'viscosity-at-temperature': () =>
     import('./viscosity-at-temperature/index.ts').then((module) => module.default),

@@ -25,7 +25,7 @@ export interface TankLoad {
 }
 
 /** Steps of equal time. Four times as many change a shift's result by less than a thousandth of a degree. */
-const STEPS = 400
+const STEPS = 200
 
 /**
  * Surface that the fuel wets: the floor and the sides up to the level. [m²]
