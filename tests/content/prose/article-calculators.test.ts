@@ -65,3 +65,31 @@ test("the PQ-12's own gauge with a reading in the very middle: «cannot be told�
   expect(outputs['verdict']?.value).toBe('cannotBeTold')
   expect(Number(outputs['setting']?.value)).toBeCloseTo(140e3, -3)
 })
+
+const startOfSpring = () => startOf('springs-seats-and-coefficients', 'spring-valve')
+
+test('the PQ-12 at full return: «a little more than the plant data; the height takes half of the back pressure away»', async () => {
+  const { readingAtFlow } = await startOfSpring()
+  const more = Number(readingAtFlow?.value) - 160e3
+  expect(more).toBeGreaterThan(4e3)
+  expect(more).toBeLessThan(6e3)
+})
+
+test('an injector’s heat: «the flow into the header is about twice what cooling needs»', async () => {
+  const { flowNeeded, inHand } = await startOf('injector-cooling-and-the-return-side', 'injector-cooling')
+  const needed = Number(flowNeeded?.value)
+  expect((needed + Number(inHand?.value)) / needed).toBeCloseTo(2, 0)
+})
+
+test('the return: «more than three quarters», «two and a half hours», and pumping gives a fiftieth', async () => {
+  const outputs = await startOf('injector-cooling-and-the-return-side', 'return-and-recirculation')
+  expect(Number(outputs['shareReturned']?.value)).toBeGreaterThan(0.75)
+  expect(Number(outputs['turnoverTime']?.value) / 3600).toBeCloseTo(2.5, 1)
+  expect(Number(outputs['heatToTank']?.value) / 7400 - 1).toBeCloseTo(1 / 50, 2)
+})
+
+test('the tank: «ends the shift well above the air, and not far below the highest temperature wanted»', async () => {
+  const { final, verdict } = await startOf('heat-in-the-circuit', 'tank-temperature')
+  expect(verdict?.value).toBe('inOrder')
+  expect(Number(final?.value) - 273.15).toBeGreaterThan(50)
+})
