@@ -22,7 +22,7 @@ export default defineCalculator({
     rise: { type: 'quantity', label: 'Rise', symbol: 'T₂ − T₁', kind: 'temperatureDifference' },
     meanHeat: {
       type: 'quantity',
-      label: 'Specific heat at the mean temperature',
+      label: 'Specific heat, which itself is known to ±4 %',
       symbol: 'c',
       kind: 'specificHeat',
     },

@@ -17,8 +17,8 @@ export default defineCalculator({
     'Liquids, valve and line of one size without reducers, coefficient stated for the lift at which the valve stands. The viscosity correction is stated up to C/d² of 0.04 (Kv and mm). Water at 15 °C, 999.1 kg/m³, is the reference. Accuracies are common practice, no published source.',
   inputs,
   outputs: {
-    kv: { type: 'quantity', label: 'Kv', symbol: 'Kv', kind: 'ratio', units: ['1'] },
-    cv: { type: 'quantity', label: 'Cv', symbol: 'Cv', kind: 'ratio', units: ['1'] },
+    kv: { type: 'quantity', label: 'Metric coefficient', symbol: 'Kv', kind: 'ratio', units: ['1'] },
+    cv: { type: 'quantity', label: 'US coefficient', symbol: 'Cv', kind: 'ratio', units: ['1'] },
     flow: { type: 'quantity', label: 'Flow', symbol: 'Q', kind: 'volumeFlow' },
     drop: { type: 'quantity', label: 'Pressure drop', symbol: 'Δp', kind: 'pressureDifference' },
     regime: {
