@@ -7,4 +7,14 @@ export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
   'viscosity-at-temperature': () =>
     import('./viscosity-at-temperature/index.ts').then((module) => module.default),
+  'air-drawn-in': () => import('./air-drawn-in/index.ts').then((module) => module.default),
+  'dissolved-air': () => import('./dissolved-air/index.ts').then((module) => module.default),
+  'dye-dose': () => import('./dye-dose/index.ts').then((module) => module.default),
+  'leak-rate': () => import('./leak-rate/index.ts').then((module) => module.default),
+  'line-pressure-drop': () => import('./line-pressure-drop/index.ts').then((module) => module.default),
+  'pump-delivery': () => import('./pump-delivery/index.ts').then((module) => module.default),
+  'pump-motor-power': () => import('./pump-motor-power/index.ts').then((module) => module.default),
+  'pump-wear': () => import('./pump-wear/index.ts').then((module) => module.default),
+  'suction-limits': () => import('./suction-limits/index.ts').then((module) => module.default),
+  'suction-line': () => import('./suction-line/index.ts').then((module) => module.default),
 }

@@ -62,6 +62,7 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
     'cP',
     'mPa.s',
   ),
+  velocity: kind('velocity', 'velocity', 'm/s', ['m/s', 'ft/s'], 'm/s', 'ft/s', 'm/s'),
   volumeFlow: kind(
     'volumeFlow',
     'volume flow',
@@ -113,7 +114,18 @@ const customary = new Set(
     'inHg',
     'inH2O',
     'ftH2O',
-  ].concat(['lb/ft3', 'gal/min', 'gal/h', 'impgal/min', 'impgal/h', 'lb/h', 'hp', 'lbf.ft', '1/degF']),
+  ].concat([
+    'lb/ft3',
+    'ft/s',
+    'gal/min',
+    'gal/h',
+    'impgal/min',
+    'impgal/h',
+    'lb/h',
+    'hp',
+    'lbf.ft',
+    '1/degF',
+  ]),
 )
 
 /**
