@@ -22,7 +22,7 @@ export const openingInputs = {
     physical: { minimum: 1e-6, maximum: 0.1 },
     valid: { minimum: 5e-5, maximum: 0.02 },
     default: 5e-4,
-    accuracy: { relative: 0.1 },
+    accuracy: { relative: 0.05 },
     when: { input: 'shape', oneOf: ['hole'] },
   },
   gap: {
@@ -34,7 +34,7 @@ export const openingInputs = {
     units: ['mm', 'um', 'in'],
     physical: { minimum: 1e-6, maximum: 0.01 },
     default: 5e-5,
-    accuracy: { relative: 0.2 },
+    accuracy: { relative: 0.1 },
     when: { input: 'shape', oneOf: ['gap'] },
   },
   crackLength: {

@@ -10,7 +10,7 @@ export const displacementInput = {
   units: ['mL', 'L', 'gal'],
   physical: { minimum: 1e-9, maximum: 1 },
   default: 20e-6,
-  accuracy: { relative: 0.01 },
+  accuracy: { relative: 0.005 },
 } as const satisfies QuantityInput
 
 export function speedInput<Label extends string, Symbol extends string>(label: Label, symbol: Symbol) {

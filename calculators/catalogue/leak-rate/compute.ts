@@ -30,7 +30,7 @@ function noticesOf(input: Values, viscousShare: number): Notice[] {
   if (input.shape === 'gap')
     notices.push({
       grade: 'caution',
-      text: 'The leak goes with the third power of the gap, which nobody knows to better than a fifth, and a crack opens under load. Take the order of size, not the digits.',
+      text: 'The leak goes with the third power of the gap, which is hardly ever known to a tenth, and a crack opens under load. Take the order of size, not the digits.',
     })
   return notices
 }

@@ -13,7 +13,7 @@ export const inputs = {
     units: ['%', '1'],
     physical: { minimum: 0.01, maximum: 1 },
     default: 0.5,
-    accuracy: { absolute: 0.1 },
+    accuracy: { absolute: 0.04 },
   },
   motorEfficiency: {
     type: 'quantity',

@@ -15,7 +15,7 @@ export const inputs = {
   speed: speedInput('Speed during the measurement', 'n'),
   rise: riseInput('Pressure rise during the measurement', 'Δp', 260e3),
   viscosity: pumpViscosityInput('Viscosity during the measurement', 'ν', 4e-6),
-  newFlow: pumpFlowInput('Flow when new', 'Q₀', 4.5e-4),
+  newFlow: { ...pumpFlowInput('Flow when new', 'Q₀', 4.5e-4), accuracy: { relative: 0.005 } },
   newSpeed: speedInput('Speed when new', 'n₀'),
   newRise: riseInput('Pressure rise when new', 'Δp₀', 260e3),
   newViscosity: pumpViscosityInput('Viscosity when new', 'ν₀', 3e-6),
