@@ -1,4 +1,5 @@
 import type { ChoiceInput, QuantityInput } from '../calculator/types.ts'
+import { narrowGap, roundHole, type SmallOpening } from '../hydraulics/orifice-small.ts'
 
 /** The shape of a leak, shared by fuel going out and air coming in. Accuracies: common practice, no published source. */
 export const openingInputs = {
@@ -49,6 +50,17 @@ export const openingInputs = {
     accuracy: { relative: 0.1 },
     when: { input: 'shape', oneOf: ['gap'] },
   },
+  wall: {
+    type: 'quantity',
+    label: 'Thickness of the wall',
+    symbol: 't_w',
+    help: 'The way through the hole or crack.',
+    kind: 'length',
+    units: ['mm', 'in'],
+    physical: { minimum: 1e-6, maximum: 1 },
+    default: 1.5e-3,
+    accuracy: { relative: 0.1 },
+  },
   coefficient: {
     type: 'quantity',
     label: 'Coefficient of discharge',
@@ -61,3 +73,16 @@ export const openingInputs = {
     accuracy: { absolute: 0.06 },
   },
 } as const satisfies Record<string, QuantityInput | ChoiceInput>
+
+interface Shape {
+  readonly shape: 'hole' | 'gap'
+  readonly diameter: number
+  readonly gap: number
+  readonly crackLength: number
+  readonly wall: number
+}
+
+/** The opening as the physics sees it. */
+export function openingOf({ shape, diameter, gap, crackLength, wall }: Shape): SmallOpening {
+  return shape === 'hole' ? roundHole(diameter, wall) : narrowGap(gap, crackLength, wall)
+}

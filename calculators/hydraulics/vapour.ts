@@ -4,7 +4,7 @@ const RANKINE_PER_KELVIN = 1.8
 /**
  * Vapour pressure of No. 2 distillate: ln p = 12.101 − 8907/T, p in psi and T in degrees Rankine. [Pa]
  * @param temperature [K], 278 to 311 (40 to 100 °F); beyond, the line goes on without a table to check it
- * @returns the absolute vapour pressure, well under a thousandth of an atmosphere
+ * @returns the absolute vapour pressure, about a thousandth of an atmosphere at 30 °C
  * @source epa-ap42 (equation and table from memory)
  */
 export function distillateVapourPressure(temperature: number): number {

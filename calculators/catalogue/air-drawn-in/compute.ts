@@ -1,5 +1,6 @@
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
-import { airThroughHole, airVolume, CRITICAL_RATIO } from '../../hydraulics/gas.ts'
+import { airThroughHole, airThroughOpening, airVolume, CRITICAL_RATIO } from '../../hydraulics/air-flow.ts'
+import { openingOf } from '../opening-inputs.ts'
 import { step } from '../step.ts'
 import { inWords } from '../words.ts'
 import { inputs } from './inputs.ts'
@@ -10,21 +11,25 @@ export type Values = ValuesOf<typeof inputs>
 const SINGLE_BUBBLES = 0.001
 const FOAM = 0.02
 const LOST = 0.3
-/** Half of a narrow gap this fine or a hole of such a size, and the air creeps. [m] */
-const CREEPS_BELOW = 1e-4
+/** From here on viscosity rules the flow of air: common practice, no published source. */
+const VISCOUS = 0.5
 
-function noticesOf(input: Values, choked: boolean): Notice[] {
+function noticesOf(input: Values, choked: boolean, viscousShare: number): Notice[] {
   const notices: Notice[] = []
   if (choked)
     notices.push({
       grade: 'information',
       text: 'The air moves at the speed of sound in the hole: more vacuum draws no more mass.',
     })
-  const width = input.shape === 'hole' ? input.diameter : input.gap
-  if (width < CREEPS_BELOW)
+  if (viscousShare > VISCOUS)
+    notices.push({
+      grade: 'information',
+      text: 'In so fine an opening the air creeps along the walls: less comes through than its area promises.',
+    })
+  if (input.shape === 'gap')
     notices.push({
       grade: 'caution',
-      text: 'In so fine an opening the air creeps along the walls and less comes through than computed here. Take this as the most.',
+      text: 'The width of the gap is hardly ever known, and a film of fuel can close it. Take the order of size, not the digits.',
     })
   notices.push({
     grade: 'information',
@@ -58,8 +63,10 @@ export function compute(input: Values) {
       },
     }
   }
-  const area = input.shape === 'hole' ? (Math.PI / 4) * input.diameter ** 2 : input.gap * input.crackLength
-  const mass = airThroughHole(area, input.coefficient, input.atmosphere, inside, input.temperature)
+  const opening = openingOf(input)
+  const flowOfAir = [input.coefficient, input.atmosphere, inside, input.temperature] as const
+  const fast = airThroughHole(opening.area, ...flowOfAir)
+  const { mass, viscousShare } = airThroughOpening(opening, ...flowOfAir)
   const freeAir = airVolume(mass, input.atmosphere, input.temperature)
   const atPump = airVolume(mass, inside, input.temperature)
   const atGlass = airVolume(mass, glass, input.temperature)
@@ -68,7 +75,7 @@ export function compute(input: Values) {
   return {
     outputs: { glassShare, verdict: verdictOf(glassShare, pumpShare), pumpShare, freeAir, atGlass, mass },
     steps: [
-      step('Area of the opening', 'A', input.shape === 'hole' ? 'π d² / 4' : 'b w', area, 'area'),
+      step('Area of the opening', 'A', input.shape === 'hole' ? 'π d² / 4' : 'b w', opening.area, 'area'),
       step(
         'Pressure inside over outside',
         'r',
@@ -76,12 +83,20 @@ export function compute(input: Values) {
         Math.max(inside / input.atmosphere, CRITICAL_RATIO),
         'ratio',
       ),
-      step('Air drawn in', 'ṁ', 'C A p_a √{2γ/[(γ − 1) R T] (r^(2/γ) − r^((γ+1)/γ))}', mass, 'massFlow'),
+      step(
+        'Air without creeping',
+        'ṁ_i',
+        'C A p_a √{2γ/[(γ − 1) R T] (r^(2/γ) − r^((γ+1)/γ))}',
+        fast,
+        'massFlow',
+      ),
+      step('Air drawn in', 'ṁ', 'the ṁ for which ṁ/ṁ_v + (ṁ/ṁ_i)² = 1', mass, 'massFlow'),
+      step('Share of the pressure that viscosity takes', 's', 'ṁ / ṁ_v', viscousShare, 'ratio'),
       step('As free air', 'Q_a', 'ṁ R T / p_a', freeAir, 'volumeFlow'),
       step('At the pump inlet', 'Q_i', 'ṁ R T / (p_a − V)', atPump, 'volumeFlow'),
       step('At the glass', 'Q_g', 'ṁ R T / (p_a + p_g)', atGlass, 'volumeFlow'),
       step('Share at the glass', 'φ_g', 'Q_g / (Q_g + Q)', glassShare, 'ratio'),
     ],
-    notices: noticesOf(input, inside / input.atmosphere <= CRITICAL_RATIO),
+    notices: noticesOf(input, inside / input.atmosphere <= CRITICAL_RATIO, viscousShare),
   } as const
 }

@@ -10,11 +10,11 @@ export default defineCalculator({
   equation: {
     tex: String.raw`\dot m = C A\,p_{\text{a}}\sqrt{\frac{2\gamma}{(\gamma-1)R T}\left(r^{2/\gamma}-r^{(\gamma+1)/\gamma}\right)},\quad r=\max\!\left(\frac{p_{\text{a}}-V}{p_{\text{a}}},\,0.528\right)`,
     words:
-      'The mass of air goes with area, coefficient and the pressure of the air outside, times a factor of the pressure ratio that no longer grows once the ratio falls to 0.528.',
+      'The mass of air goes with area, coefficient and the pressure of the air outside, times a factor of the pressure ratio that no longer grows once the ratio falls to 0.528. In fine openings less comes, because the air creeps.',
   },
-  sources: ['air-orifice-table', 'iso-2533', 'hicks-calculations'],
+  sources: ['air-orifice-table', 'sampson-1891', 'hagen-poiseuille', 'iso-2533'],
   validity:
-    'Dry air as an ideal gas through a short opening, all pressure turned into speed. In openings finer than about a tenth of a millimetre less air comes. A joint covered with fuel draws fuel, not air. What a glass shows, the coefficient and the accuracies are common practice, no published source.',
+    'Dry air as an ideal gas. The equation is for openings in which speed takes the pressure; where the air creeps the two flows are joined, exact in both limits, which is common practice between them. A joint covered with fuel draws fuel, not air. What a glass shows, the coefficient and the accuracies are common practice, no published source.',
   inputs,
   outputs: {
     glassShare: {

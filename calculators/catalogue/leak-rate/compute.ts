@@ -1,5 +1,6 @@
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
-import { narrowGap, openingFlow, roundHole } from '../../hydraulics/orifice-small.ts'
+import { openingFlow } from '../../hydraulics/orifice-small.ts'
+import { openingOf } from '../opening-inputs.ts'
 import { step } from '../step.ts'
 import { inputs } from './inputs.ts'
 
@@ -39,10 +40,7 @@ const verdictOf = (flow: number) => (flow < WETS_BELOW ? 'wet' : flow < RUNS_FRO
 
 /** Flow through the opening and what it makes in a day. */
 export function compute(input: Values) {
-  const opening =
-    input.shape === 'hole'
-      ? roundHole(input.diameter, input.wall)
-      : narrowGap(input.gap, input.crackLength, input.wall)
+  const opening = openingOf(input)
   const dynamicViscosity = input.kinematicViscosity * input.density
   const { flow, viscousShare } = openingFlow(
     opening,
@@ -61,7 +59,7 @@ export function compute(input: Values) {
       step(
         'Flow by viscosity alone',
         'Q_v',
-        input.shape === 'hole' ? 'p / [μ (24/d³ + 128 t/(π d⁴))]' : 'p w b³ / (12 μ t)',
+        input.shape === 'hole' ? 'p / [μ (24/d³ + 128 t_w/(π d⁴))]' : 'p w b³ / (12 μ t_w)',
         input.pressure / (opening.resistance * dynamicViscosity),
         'volumeFlow',
       ),

@@ -4,17 +4,6 @@ import { openingInputs } from '../opening-inputs.ts'
 /** Accuracies: common practice, no published source. */
 export const inputs = {
   ...openingInputs,
-  wall: {
-    type: 'quantity',
-    label: 'Thickness of the wall',
-    symbol: 't',
-    help: 'The way of the fuel through the hole or crack.',
-    kind: 'length',
-    units: ['mm', 'in'],
-    physical: { minimum: 1e-6, maximum: 1 },
-    default: 1.5e-3,
-    accuracy: { relative: 0.1 },
-  },
   pressure: {
     type: 'quantity',
     label: 'Pressure inside',

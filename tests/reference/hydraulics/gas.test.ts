@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest'
 import {
-  airSolubility,
   airThroughHole,
+  airThroughOpening,
   airVolume,
+  airViscosity,
   CRITICAL_RATIO,
-  gasGrown,
-  gasReleased,
-  liquidShare,
-} from '../../../calculators/hydraulics/gas.ts'
+} from '../../../calculators/hydraulics/air-flow.ts'
+import { narrowGap, roundHole } from '../../../calculators/hydraulics/orifice-small.ts'
+import { airSolubility, gasGrown, gasReleased, liquidShare } from '../../../calculators/hydraulics/gas.ts'
 import { distillateVapourPressure, standardAtmosphere } from '../../../calculators/hydraulics/vapour.ts'
 
 const PSI = 6894.757293168361
@@ -107,4 +107,21 @@ test.each([
   [60, 0.1419],
 ])('air in fuel of 845 kg/m³ at %f °C: Ostwald coefficient %f', (degrees, expected) => {
   expect(airSolubility(degrees + 273.15, 845)).toBeCloseTo(expected, 4)
+})
+
+test('air in a fine crack creeps, in a hole it does not', () => {
+  const crack = narrowGap(5e-6, 0.01, 1.5e-3)
+  const [before, behind, temperature] = [101_325, 91_325, 293.15]
+  const { mass, viscousShare } = airThroughOpening(crack, 0.62, before, behind, temperature)
+  const mean = (before + behind) / 2 / (287.05 * temperature)
+  const creeping = ((before - behind) * mean) / (crack.resistance * airViscosity(temperature))
+  expect(mass / creeping).toBeCloseTo(1, 2)
+  expect(viscousShare).toBeGreaterThan(0.99)
+  expect(
+    airThroughOpening(roundHole(2e-3, 1e-3), 0.62, before, behind, temperature).viscousShare,
+  ).toBeLessThan(0.02)
+})
+
+test('viscosity of air at 15 °C is 17.9 µPa·s, as the standard atmosphere has it (from memory)', () => {
+  expect(airViscosity(288.15) * 1e6).toBeCloseTo(17.894, 2)
 })
