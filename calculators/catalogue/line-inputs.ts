@@ -89,7 +89,11 @@ export const billInputs = {
   teesBranch: count('Tees, through the branch', 'n₅', 'The flow turns the corner.'),
   gateValves: count('Gate valves', 'n₆', 'Wide open. A half-shut one takes many times more.'),
   ballValves: count('Ball valves', 'n₇', 'Wide open and of full bore.', 1),
-  globeValves: count('Globe valves', 'n₈', 'Wide open. One takes more than a whole suction line.'),
+  globeValves: count(
+    'Globe valves',
+    'n₈',
+    'Wide open. One takes more than the straight pipe of a usual suction line.',
+  ),
   angleValves: count('Angle valves', 'n₉', 'Wide open.'),
   swingChecks: count(
     'Check valves, swing',

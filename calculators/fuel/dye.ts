@@ -15,7 +15,7 @@ export function dyeDose(volume: number, share: number): number {
  * @param full fuel in tank and circuit after it [m³], above 0
  * @param fills number of fills [-], 0 or more
  * @returns concentration over the first one, (left/full)^fills
- * @source common practice: the balance of a well mixed volume
+ * @source well-mixed-balance
  */
 export function dyeLeft(left: number, full: number, fills: number): number {
   return (left / full) ** fills
@@ -27,7 +27,7 @@ export function dyeLeft(left: number, full: number, fills: number): number {
  * @param full fuel in tank and circuit after it [m³]
  * @param share of the first concentration at which it no longer disturbs [-], above 0 to below 1
  * @returns a whole number
- * @source common practice: the balance of a well mixed volume
+ * @source well-mixed-balance
  */
 export function fillsUntil(left: number, full: number, share: number): number {
   return Math.ceil(Math.log(share) / Math.log(left / full) - 1e-9)

@@ -12,7 +12,7 @@ export default defineCalculator({
     words:
       'The dose is the share on the label times all the fuel that takes part, circuit included. What is left after a number of fills is the share that stays in each fill, to the power of that number.',
   },
-  sources: ['common-practice'],
+  sources: ['well-mixed-balance'],
   validity:
     'A tank and circuit that mix well through the return, filled with clean fuel each time. Dye that sits in joints does not follow this. Dose and threshold are common practice, no published source; the label of the dye rules.',
   inputs,
