@@ -33,6 +33,8 @@ export const FITTINGS = {
 
 export type FittingId = keyof typeof FITTINGS
 
+const LIST = Object.entries(FITTINGS) as readonly (readonly [FittingId, Fitting])[]
+
 /** How many of each. What is left out is none. */
 export type Bill = Readonly<Partial<Record<FittingId, number>>>
 
@@ -75,13 +77,13 @@ export function twoKLoss(fitting: Pick<Fitting, 'k1' | 'kInfinity'>, reynolds: n
  * @source hooper-1981, crane-tp410
  */
 export function lossOfFittings(bill: Bill, method: FittingMethod, reynolds: number, bore: number): number {
-  const turbulent = fullyRoughFactor(bore)
+  const twoK = method === 'two-k'
+  const turbulent = twoK ? 0 : fullyRoughFactor(bore)
   let sum = 0
-  for (const [id, fitting] of Object.entries(FITTINGS)) {
-    const count = bill[id as FittingId] ?? 0
-    if (count === 0) continue
-    sum +=
-      count * (method === 'two-k' ? twoKLoss(fitting, reynolds, bore) : fitting.equivalentLength * turbulent)
+  for (const [id, fitting] of LIST) {
+    const count = bill[id] ?? 0
+    if (count > 0)
+      sum += count * (twoK ? twoKLoss(fitting, reynolds, bore) : fitting.equivalentLength * turbulent)
   }
   return sum
 }

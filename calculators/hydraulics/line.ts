@@ -31,7 +31,8 @@ export interface LineFlow extends PipeFlow {
  * @source darcy-weisbach, hooper-1981, crane-tp410
  */
 export function lineFlow(line: Line, flow: number, kinematicViscosity: number, density: number): LineFlow {
-  const bare = pipeFlow({ ...line, minorLosses: 0 }, flow, kinematicViscosity, density)
+  const { length, bore, roughness } = line
+  const bare = pipeFlow({ length, bore, roughness, minorLosses: 0 }, flow, kinematicViscosity, density)
   if (bare.reynolds === 0) return { ...bare, minorLosses: line.fixedLoss, pipeDrop: 0 }
   const minorLosses = line.fixedLoss + lossOfFittings(line.fittings, line.method, bare.reynolds, line.bore)
   const velocityPressure = (density * bare.velocity * Math.abs(bare.velocity)) / 2

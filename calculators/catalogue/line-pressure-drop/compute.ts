@@ -41,7 +41,9 @@ function noticesOf(input: Values, flow: LineFlow): Notice[] {
 
 /** Drop of the line by friction, and with its rise. */
 export function compute(input: Values) {
-  const flow = lineFlow({ ...input, fittings: input }, input.flow, input.kinematicViscosity, input.density)
+  const { length, bore, roughness, method, fixedLoss, kinematicViscosity, density } = input
+  const line = { length, bore, roughness, fittings: input, method, fixedLoss }
+  const flow = lineFlow(line, input.flow, kinematicViscosity, density)
   const column = columnPressure(input.density, input.rise)
   const velocityPressure = (input.density * flow.velocity ** 2) / 2
   const regime: 'laminar' | 'between' | 'turbulent' =
