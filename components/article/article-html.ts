@@ -15,8 +15,14 @@ export interface Heading {
 const parser = unified().use(rehypeParse, { fragment: true })
 const printer = unified().use(rehypeStringify)
 
+/** Markdown says neither what a header cell heads nor that the corner of a table, an empty one, heads nothing. */
+function settleHeader(cell: Element): void {
+  if (toString(cell).trim() === '') cell.tagName = 'td'
+  else cell.properties['scope'] ??= 'col'
+}
+
 /**
- * The last hand on an article's HTML: glossary terms marked, empty header cells made plain ones, and its headings
+ * The last hand on an article's HTML: glossary terms marked, header cells settled, and its headings
  * for the list 'on this page'.
  * @param html what the article's parts have rendered
  * @param terms all terms of the glossary
@@ -34,8 +40,7 @@ export function finishArticle(
     if ((node.tagName === 'h2' || node.tagName === 'h3') && typeof id === 'string') {
       headings.push({ id, text: toString(node).trim(), level: node.tagName === 'h2' ? 2 : 3 })
     }
-    // The corner of a table of Markdown is an empty header cell, which heads nothing.
-    if (node.tagName === 'th' && toString(node).trim() === '') node.tagName = 'td'
+    if (node.tagName === 'th') settleHeader(node)
   })
   markTerms(tree, terms, address)
   return { html: printer.stringify(tree), headings }

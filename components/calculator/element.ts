@@ -13,7 +13,9 @@ class CalculatorElement extends HTMLElement {
     if (this.#woken) return
     this.#woken = true
     this.#observer.disconnect()
-    void import('./mount.tsx').then(({ mount }) => mount(this))
+    import('./mount.tsx')
+      .then(({ mount }) => mount(this))
+      .catch(() => this.querySelector('[data-not-loaded]')?.removeAttribute('hidden'))
   }
   readonly #observer = new IntersectionObserver(
     (entries) => {
@@ -29,6 +31,8 @@ class CalculatorElement extends HTMLElement {
     this.addEventListener('focusin', this.#wake, { once: true })
     this.addEventListener('pointerdown', this.#wake, { once: true })
     this.#observer.observe(this)
+    // The address may hold somebody's values: they are shown, and printed, without scrolling to them first.
+    if (location.search !== '') this.#wake()
   }
 
   disconnectedCallback(): void {

@@ -17,10 +17,8 @@ afterAll(async () => {
   rmSync(directory, { recursive: true, force: true })
 })
 
-const untilKept = (page: Page) =>
-  page.waitForFunction(
-    async () => (await navigator.serviceWorker.getRegistration())?.active?.state === 'activated',
-  )
+/** Ready means that a service worker is active, which it is only once every file is kept. */
+const untilKept = (page: Page) => page.evaluate(async () => void (await navigator.serviceWorker.ready))
 
 /** The same site with one page changed, as a deployment would leave it. */
 function deployNewEdition(marker: string): void {
@@ -46,10 +44,13 @@ describe('offline', () => {
     await page.goto(site.address('circuit/viscosity-and-temperature/?from=a-link'))
     expect(await page.locator('h1').textContent()).toContain('iscosity')
     await page.locator('calculator-form').first().scrollIntoViewIfNeeded()
-    await page.waitForSelector('calculator-form[data-live]')
+    await page.locator('.calculator-actions[data-ready="true"]').first().waitFor()
     await page.goto(site.address(''))
-    await page.getByRole('combobox').first().fill('bubbles when priming')
-    await page.getByRole('option').first().waitFor()
+    await page.getByRole('searchbox').first().fill('bubbles when priming')
+    await page
+      .getByRole('link', { name: /bubbles in the return glass when priming/i })
+      .first()
+      .waitFor()
 
     await context.setOffline(false)
     deployNewEdition('second edition')

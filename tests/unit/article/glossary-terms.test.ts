@@ -65,7 +65,7 @@ describe('what is no use of a term', () => {
     '<a href="/x/">the <em>filter</em></a>',
     '<button type="button">filter</button>',
     '<code>filter</code>',
-    '<table><thead><tr><th>filter</th></tr></thead></table>',
+    '<table><thead><tr><th scope="col">filter</th></tr></thead></table>',
     '<figure><figcaption>filter</figcaption></figure>',
     '<svg viewBox="0 0 1 1"><text>filter</text></svg>',
     '<math><mtext>filter</mtext></math>',
@@ -102,9 +102,11 @@ describe('the rest of the HTML', () => {
 })
 
 describe('a table', () => {
-  it('has no header cell without words', () => {
-    expect(marked('<table><thead><tr><th></th><th>Holds</th></tr></thead></table>')).toBe(
-      '<table><thead><tr><td></td><th>Holds</th></tr></thead></table>',
+  it('has no header cell without words, and each says what it heads', () => {
+    expect(
+      marked('<table><tr><th></th><th>Holds</th></tr><tr><th scope="row">A</th><td>B</td></tr></table>'),
+    ).toBe(
+      '<table><tbody><tr><td></td><th scope="col">Holds</th></tr><tr><th scope="row">A</th><td>B</td></tr></tbody></table>',
     )
   })
 })
