@@ -40,7 +40,8 @@ test('the drop of a line rises with flow, with viscosity in slow flow, and with 
         const count = (line.fittings['elbows90'] ?? 0) + 1
         const oneMore = { ...line, fittings: { ...line.fittings, elbows90: count } }
         expect(lineFlow(oneMore, flow, nu, 845).drop).toBeGreaterThan(here.drop)
-        if (here.reynolds < 2000) expect(lineFlow(line, flow, nu * more, 845).drop).toBeGreaterThan(here.drop)
+        const thicker = lineFlow(line, flow, nu * more, 845).drop
+        expect(here.reynolds >= 2000 || thicker > here.drop).toBe(true)
       },
     ),
   )
@@ -63,10 +64,9 @@ test('what the smallest bore leaves is what was asked for, and less bore leaves 
         }
         const least = 101_325 - limit
         const bore = smallestBore(side, flow, nu, 845, least)
-        if (bore === undefined) {
-          expect(845 * 9.80665 * lift + 2e3).toBeGreaterThanOrEqual(limit)
-          return
-        }
+        const fixed = 845 * 9.80665 * lift + 2e3
+        expect(bore === undefined).toBe(fixed >= limit)
+        if (bore === undefined) return
         const inlet = (width: number) =>
           suctionState({ ...side, line: { ...side.line, bore: width } }, flow, nu, 845).inletPressure
         expect(Math.abs(inlet(bore) - least)).toBeLessThan(1e-6 * 101_325)

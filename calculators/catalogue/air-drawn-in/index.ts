@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'air-drawn-in',
   title: 'Air drawn in',
   purpose: 'How much air does a leak on the suction side draw in, and what will the glass show?',
+  alsoCalled: ['suction leak', 'air leak', 'bubbles', 'foam in the glass', 'pump sucking air'],
   equation: {
     tex: String.raw`\dot m = C A\,p_{\text{a}}\sqrt{\frac{2\gamma}{(\gamma-1)R T}\left(r^{2/\gamma}-r^{(\gamma+1)/\gamma}\right)},\quad r=\max\!\left(\frac{p_{\text{a}}-V}{p_{\text{a}}},\,0.528\right)`,
     words:

@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'dye-dose',
   title: 'Dye for a leak test',
   purpose: 'How much dye does the whole circuit need, and how long does it stay in the fuel?',
+  alsoCalled: ['fluorescent dye', 'leak test', 'ultraviolet dye', 'tracer', 'how much dye'],
   equation: {
     tex: String.raw`D = c_0\,(V_{\text{t}} + V_{\text{c}}),\qquad \frac{c_n}{c_0} = \left(\frac{V_{\text{l}} + V_{\text{c}}}{V_{\text{f}} + V_{\text{c}}}\right)^{n}`,
     words:

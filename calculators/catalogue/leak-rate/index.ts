@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'leak-rate',
   title: 'Leak rate',
   purpose: 'How much does a pinhole or a cracked nipple lose, in a minute and in a day?',
+  alsoCalled: ['pinhole', 'cracked nipple', 'litres a day', 'drops a minute', 'fuel loss'],
   equation: {
     tex: String.raw`p = R\,\mu\,Q + \frac{\rho}{2}\left(\frac{Q}{C A}\right)^2`,
     words:

@@ -7,6 +7,15 @@ export default defineCalculator({
   id: 'line-pressure-drop',
   title: 'Pressure drop of a line',
   purpose: 'How much pressure does this pipe with its fittings take at this flow and viscosity?',
+  alsoCalled: [
+    'pipe friction',
+    'head loss',
+    'fittings',
+    'equivalent length',
+    'friction factor',
+    'Reynolds number',
+    'line size',
+  ],
   equation: {
     tex: String.raw`\Delta p = \left(f\,\frac{L}{D} + \sum K\right)\frac{\rho\,v^2}{2}`,
     words:

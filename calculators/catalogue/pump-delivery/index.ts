@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'pump-delivery',
   title: 'Pump delivery',
   purpose: 'What does this pump deliver at another speed, pressure or fuel temperature?',
+  alsoCalled: ['slip', 'volumetric efficiency', 'displacement', 'pump flow', 'gear pump', 'pump speed'],
   equation: {
     tex: String.raw`Q = V\,n - Q_{\text{s1}}\,\frac{\Delta p}{\Delta p_1}\,\frac{\nu_1}{\nu}`,
     words:

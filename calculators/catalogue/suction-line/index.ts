@@ -7,6 +7,14 @@ export default defineCalculator({
   id: 'suction-line',
   title: 'Suction line',
   purpose: 'What vacuum will the pump see, and does it leave enough before air comes out of the fuel?',
+  alsoCalled: [
+    'suction vacuum',
+    'vacuum gauge',
+    'NPSH',
+    'suction lift',
+    'net positive suction head',
+    'altitude',
+  ],
   equation: {
     tex: String.raw`p_{\text{i}} = p_{\text{a}} + p_{\text{t}} - \rho g h - \left(f\frac{L}{D} + \sum K\right)\frac{\rho v^2}{2} - \Delta p_{\text{s}} - \frac{\rho v^2}{2}`,
     words:
