@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'dissolved-air',
   title: 'Dissolved air',
   purpose: 'How much air is dissolved in the fuel, and how much comes out at a suction vacuum?',
-  alsoCalled: ['air release', 'cavitation', 'entrained air', 'Ostwald coefficient', 'gas in fuel'],
+  alsoCalled: ['air release', 'entrained air', 'Ostwald coefficient', 'gas in fuel'],
   equation: {
     tex: String.raw`\varphi = L\,\frac{p_0 - p}{p} + \frac{e}{1-e}\,\frac{p_0}{p}`,
     words:
