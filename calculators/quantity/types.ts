@@ -20,6 +20,7 @@ export type KindId =
   | 'density'
   | 'kinematicViscosity'
   | 'dynamicViscosity'
+  | 'velocity'
   | 'volumeFlow'
   | 'massFlow'
   | 'power'
