@@ -31,6 +31,10 @@ export type KindId =
   | 'specificHeat'
   | 'heatTransferCoefficient'
   | 'thermalConductance'
+  | 'velocity'
+  | 'massFraction'
+  | 'massConcentration'
+  | 'particleConcentration'
 
 export interface Kind {
   readonly id: KindId
