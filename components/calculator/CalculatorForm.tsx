@@ -9,14 +9,14 @@ import { Chart } from './Chart.tsx'
 import { evaluate } from './evaluate.ts'
 import { fieldsOf } from './fields.ts'
 import { Inputs } from './Inputs.tsx'
-import { unitSystem, useExpressions, useSettled, useUnitSystem } from './live.ts'
+import { unitSystem, useExpressions, useLastRead, useSettled, useUnitSystem } from './live.ts'
 import { PrintedInputs } from './PrintedInputs.tsx'
 import { Result } from './Result.tsx'
 import { apply, startState } from './state.ts'
 import type { Action, FormState, Starting } from './state.ts'
 import { summaryOf } from './summary.ts'
 import type { SourceLine } from './summary.ts'
-import { spokenResult } from './spoken.ts'
+import { briefResult, spokenResult } from './spoken.ts'
 import { Working } from './Working.tsx'
 
 export interface FormProps {
@@ -54,6 +54,8 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
     [calculator, starting, state.system],
   )
   const evaluation = useMemo(() => evaluate(calculator, specs, state), [calculator, specs, state])
+
+  const shown = useLastRead(evaluation)
 
   useUnitSystem(send)
   useExpressions(specs, state.fields, send)
@@ -99,16 +101,19 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
           <Inputs {...parts} />
           <Accuracies {...parts} />
           <PrintedInputs {...parts} />
+          <p class="result-strip" aria-hidden="true">
+            {briefResult(calculator, state, shown)}
+          </p>
         </fieldset>
-        <div class="calculator-found">
+        <div class="calculator-found" data-waiting={evaluation.waiting ? 'true' : 'false'}>
           <div class="calculator-kept">
-            <Result {...parts} />
-            <Chart {...parts} />
+            <Result {...parts} evaluation={shown} />
+            <Chart {...parts} evaluation={shown} />
           </div>
         </div>
       </div>
       <output class="unseen">{spoken}</output>
-      <Working steps={evaluation.result?.steps ?? []} state={state} />
+      <Working steps={shown.result?.steps ?? []} state={state} />
       <Actions
         ready={ready}
         summary={summary}

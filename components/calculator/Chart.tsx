@@ -30,36 +30,38 @@ export function Chart({ calculator, state, evaluation }: Props) {
     y: (si) => formatIn(si, chart.y.kind, outputUnit(definition.y, output, state)),
   }
   return (
-    <figure class="chart">
-      <p class="chart-axis-name">
-        <MathText text={nameOf(chart.y)} />
-      </p>
-      <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={inWords(chart, words)}>
-        <Axes chart={chart} />
-        {chart.limits.map((limit) => (
-          <g key={limit.label} class="chart-limit">
-            <line x1={plot.left} x2={plot.right} y1={limit.at} y2={limit.at} />
-            <text x={plot.right - 4} y={limit.at - 5} text-anchor="end">
-              {limit.label}
-            </text>
-          </g>
-        ))}
-        <path class="chart-curve" d={chart.path} />
-        {chart.marks.map((mark) => (
-          <path key={mark.label} class="chart-mark" d={`M${mark.at[0] - 5} ${mark.at[1] - 5}h10v10h-10z`} />
-        ))}
-        {chart.working && (
-          <circle class="chart-working" cx={chart.working.at[0]} cy={chart.working.at[1]} r="6" />
-        )}
-      </svg>
-      <p class="chart-axis-name chart-axis-name-x">
-        <MathText text={nameOf(chart.x)} />
-      </p>
-      <figcaption>
-        <Key chart={chart} words={words} />
-      </figcaption>
+    <>
+      <figure class="chart">
+        <p class="chart-axis-name">
+          <MathText text={nameOf(chart.y)} />
+        </p>
+        <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={inWords(chart, words)}>
+          <Axes chart={chart} />
+          {chart.limits.map((limit) => (
+            <g key={limit.label} class="chart-limit">
+              <line x1={plot.left} x2={plot.right} y1={limit.at} y2={limit.at} />
+              <text x={plot.right - 4} y={limit.at - 5} text-anchor="end">
+                {limit.label}
+              </text>
+            </g>
+          ))}
+          <path class="chart-curve" d={chart.path} />
+          {chart.marks.map((mark) => (
+            <path key={mark.label} class="chart-mark" d={`M${mark.at[0] - 5} ${mark.at[1] - 5}h10v10h-10z`} />
+          ))}
+          {chart.working && (
+            <circle class="chart-working" cx={chart.working.at[0]} cy={chart.working.at[1]} r="6" />
+          )}
+        </svg>
+        <p class="chart-axis-name chart-axis-name-x">
+          <MathText text={nameOf(chart.x)} />
+        </p>
+        <figcaption>
+          <Key chart={chart} words={words} />
+        </figcaption>
+      </figure>
       <ChartTable chart={chart} words={words} />
-    </figure>
+    </>
   )
 }
 

@@ -56,7 +56,7 @@ export function Result({ calculator, state, evaluation, send }: Props) {
 /** Why there is no number: an earlier result is not left standing as if it belonged to what is typed now. */
 function NoResult({ evaluation }: { evaluation: Evaluation }) {
   const problems = Object.values(evaluation.problems)
-  if (problems.length === 0) return <p class="no-result">Reading what was typed …</p>
+  if (problems.length === 0) return null
   return (
     <div class="no-result">
       <p class="refused">

@@ -148,7 +148,10 @@ export function chartOf(
     path: line()(curve.map((point): [number, number] => [...place(point)] as [number, number])) ?? '',
     working: working && { ...working, at: place(working) },
     marks: points,
-    limits: limits.map(({ label, y: si }) => ({ label, y: si, at: round(yScale(y(si))) })),
+    limits: limits
+      .map(({ label, y: si }) => ({ label, y: si, at: round(yScale(y(si))) }))
+      // A limit at zero has no place on a logarithmic axis.
+      .filter((limit) => Number.isFinite(limit.at)),
     curve,
   }
 }

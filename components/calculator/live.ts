@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks'
 import { readQuantity } from '../../calculators/quantity/read.ts'
 import type { UnitSystem } from '../../calculators/quantity/types.ts'
 import { preferencesEvent } from '../settings/preferences.ts'
+import type { Evaluation } from './evaluate.ts'
 import type { FieldSpecs } from './fields.ts'
 import type { Action, FormState } from './state.ts'
 
@@ -48,4 +49,16 @@ export function useSettled<T>(value: T, milliseconds: number): T {
     return () => clearTimeout(timer)
   }, [value, milliseconds])
   return settled
+}
+
+/**
+ * The last evaluation that waited for nothing. It stays in sight, dimmed, while an expression is being read: for
+ * the blink that this takes, an empty page would only flicker.
+ */
+export function useLastRead(evaluation: Evaluation): Evaluation {
+  const [last, keep] = useState(evaluation)
+  useEffect(() => {
+    if (!evaluation.waiting) keep(evaluation)
+  }, [evaluation])
+  return evaluation.waiting ? last : evaluation
 }

@@ -1,18 +1,12 @@
 import { isQuantityResult } from '../../calculators/calculator/run.ts'
 import type { Calculator } from '../../calculators/calculator/types.ts'
 import { sentenceOf } from './evaluate.ts'
-import type { Evaluation } from './evaluate.ts'
+import type { Evaluation, Result } from './evaluate.ts'
 import { outputUnit, valueText } from './outputs.ts'
 import type { FormState } from './state.ts'
 
-/** The result in one breath, for a screen reader. */
-export function spokenResult(calculator: Calculator, state: FormState, evaluation: Evaluation): string {
-  const { result } = evaluation
-  if (result === undefined) {
-    const [first] = Object.values(evaluation.problems)
-    return first === undefined ? '' : `No result: ${sentenceOf(first)}`
-  }
-  const parts = Object.entries(calculator.outputs).flatMap(([id, output]) => {
+function outputTexts(calculator: Calculator, state: FormState, result: Result): string[] {
+  return Object.entries(calculator.outputs).flatMap(([id, output]) => {
     const value = result.outputs[id]
     if (value === undefined) return []
     if (isQuantityResult(value)) {
@@ -21,5 +15,19 @@ export function spokenResult(calculator: Calculator, state: FormState, evaluatio
     }
     return output.type === 'verdict' ? [`${output.label}: ${output.options[value.value]?.label}`] : []
   })
-  return `${parts.join('; ')}.`
+}
+
+/** The result in one breath, for a screen reader. */
+export function spokenResult(calculator: Calculator, state: FormState, evaluation: Evaluation): string {
+  if (evaluation.result !== undefined)
+    return `${outputTexts(calculator, state, evaluation.result).join('; ')}.`
+  const [first] = Object.values(evaluation.problems)
+  return first === undefined ? '' : `No result: ${sentenceOf(first)}`
+}
+
+/** The first output alone, or the field at fault: one line that fits a phone. */
+export function briefResult(calculator: Calculator, state: FormState, evaluation: Evaluation): string {
+  if (evaluation.result !== undefined) return outputTexts(calculator, state, evaluation.result)[0] ?? ''
+  const [first] = Object.values(evaluation.problems)
+  return first === undefined ? '' : `No result: ${first.label}`
 }

@@ -74,8 +74,8 @@ function lineOf(hit: Hit, stems: ReadonlySet<string>, kind?: string): HTMLElemen
   link.href = hit.url
   const title = element('span', 'search-title')
   title.append(...nodesOf(piecesOfText(hit.title, stems)))
-  if (kind !== undefined) title.append(' ', element('span', 'search-kind', kind))
   link.append(title)
+  if (kind !== undefined) link.append(' ', element('span', 'search-kind', kind))
   if (hit.section !== undefined) {
     const section = element('span', 'search-section')
     section.append(...nodesOf(piecesOfText(hit.section, stems)))
