@@ -1,0 +1,38 @@
+import { readFileSync } from 'node:fs'
+import { runPlain } from '../../../calculators/calculator/run.ts'
+import type { InputValue } from '../../../calculators/calculator/types.ts'
+import { catalogue } from '../../../calculators/catalogue/index.ts'
+import { readPlain } from '../../../calculators/quantity/read.ts'
+import { pairsOf, tagsOf } from './mdx-pages.ts'
+import { fuelRecord, setPoint } from './plant-and-fuels.ts'
+
+/**
+ * What a calculator gives with the values that an article starts it with, choices included; others may be put over
+ * them [SI].
+ * @param which place among the calculators of this id in the article [-], 0 for the first
+ */
+export async function startOf(
+  article: string,
+  id: string,
+  other: Readonly<Record<string, InputValue>> = {},
+  which = 0,
+): Promise<Readonly<Record<string, number | string>>> {
+  const tags = tagsOf(readFileSync(`content/circuit/${article}.mdx`, 'utf8'))
+  const given = tags.filter(({ name, attributes }) => name === 'Calculator' && attributes['id'] === id)[which]
+  const load = catalogue[id]
+  if (!given || !load) throw new Error(`${article} has no ${id}`)
+  const calculator = await load()
+  const { fuel, setPoints, preset } = given.attributes
+  const values: Record<string, InputValue> = {}
+  if (fuel !== undefined) Object.assign(values, calculator.fromFuel?.(fuelRecord(fuel)))
+  for (const [input, point] of Object.entries(pairsOf(setPoints))) values[input] = setPoint(point)
+  for (const [input, text] of Object.entries(pairsOf(preset))) {
+    const declared = calculator.inputs[input]
+    const reading = declared?.type === 'quantity' ? readPlain(text, declared.kind, 'Pa') : undefined
+    if (declared?.type === 'quantity' && reading?.ok !== true) throw new Error(`${input}: ${text}`)
+    values[input] = reading?.ok === true ? reading.si : text
+  }
+  const result = runPlain(calculator, { ...values, ...other })
+  if ('refusal' in result) throw new Error(result.refusal.reason)
+  return result.outputs
+}
