@@ -66,8 +66,8 @@ export function compute(input: Values) {
       step('Ratio', 'β', 'N_u / N_d', beta, 'ratio'),
       step('Share that is stopped', 'E', '1 − 1/β', efficiency, 'ratio'),
       step('Particles seen behind the filter', 'n_d', 'N_d V_s', raw, 'ratio'),
-      step('Dirt taken up', 'ṁ', 'Q c e', rate, 'massFlow'),
-      step('Life', 't', 'm / ṁ', input.capacity / rate, 'time'),
+      { ...step('Dirt taken up', 'ṁ', 'Q c e', rate, 'massFlow'), unit: 'g/h' },
+      { ...step('Life', 't', 'm / ṁ', input.capacity / rate, 'time'), unit: 'h' },
     ],
     notices: noticesOf(beta, raw),
   }

@@ -48,9 +48,11 @@ function outcome(scale: Three, few: readonly boolean[], notices: Notice[]) {
     },
     steps: ranges.flatMap(({ above, upTo }, index) => {
       const size = SIZES[index] ?? 4
-      const step4406 = (label: string, sign: string, value: number) =>
-        step(`${label}, ${size} µm(c)`, sign, 'table of ISO 4406', value, 'particleConcentration')
-      return [step4406('More than', '>', above), step4406('Up to and including', '≤', upTo)]
+      const rule = `table of ISO 4406, number ${scale[index]}`
+      return [
+        step(`Lower end, ${size} µm(c): more than`, `N_${size}`, rule, above, 'particleConcentration'),
+        step(`Upper end, ${size} µm(c): up to`, `N_${size}`, rule, upTo, 'particleConcentration'),
+      ]
     }),
     notices: [{ grade: 'information', text: `The code is ${written(scale, few)}.` } as const, ...notices],
   }

@@ -72,10 +72,19 @@ export function compute(input: Values) {
     steps: [
       step('Dynamic viscosity of the fuel', 'μ', 'ν ρ', dynamicViscosity, 'dynamicViscosity'),
       step('Water heavier than fuel by', 'Δρ', 'ρ_w − ρ', input.dropDensity - input.fuelDensity, 'density'),
-      step('Settling velocity', 'v', 'g Δρ d² / (18 μ)', velocity, 'velocity'),
+      { ...step('Settling velocity', 'v', 'g Δρ d² / (18 μ)', velocity, 'velocity'), unit: 'mm/s' },
       step('Reynolds number of the drop', 'Re', 'v d / ν', reynolds, 'ratio'),
-      step('Time to settle', 't', 'h / v', time, 'time'),
-      step('Smallest drop settled in the time at rest', 'd_r', '√[18 μ h / (t_r g Δρ)]', smallest, 'length'),
+      { ...step('Time to settle', 't', 'h / v', time, 'time'), unit: 'h' },
+      {
+        ...step(
+          'Smallest drop settled in the time at rest',
+          'd_r',
+          '√[18 μ h / (t_r g Δρ)]',
+          smallest,
+          'length',
+        ),
+        unit: 'um',
+      },
     ],
     notices: noticesOf(input, velocity, reynolds),
   }

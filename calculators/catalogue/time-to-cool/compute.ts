@@ -89,6 +89,7 @@ export function compute(input: Values) {
     input.start === input.wanted ? 0 : timeToReach(input.start, input.ambient, input.wanted, timeConstant)
   const after = temperatureAfter(input.start, input.ambient, input.elapsed, timeConstant)
   const cooling = input.ambient < input.start
+  const inTime = (line: Step): Step => ({ ...line, unit: tank ? 'h' : 'min' })
   const past = cooling ? after <= input.wanted : after >= input.wanted
   return {
     outputs: {
@@ -114,8 +115,8 @@ export function compute(input: Values) {
         coefficient,
         'heatTransferCoefficient',
       ),
-      step('Time constant', 'τ', tank ? 'ρ V c / (U A)' : 'ρ d² c / (4 U D)', timeConstant, 'time'),
-      step('Time to the wanted temperature', 't', 'τ ln[(T₀ − T_a) / (T − T_a)]', time, 'time'),
+      inTime(step('Time constant', 'τ', tank ? 'ρ V c / (U A)' : 'ρ d² c / (4 U D)', timeConstant, 'time')),
+      inTime(step('Time to the wanted temperature', 't', 'τ ln[(T₀ − T_a) / (T − T_a)]', time, 'time')),
     ],
     notices: [...surface.notices, NOT_COUNTED],
   }

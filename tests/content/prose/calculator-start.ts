@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { runPlain } from '../../../calculators/calculator/run.ts'
 import type { InputValue } from '../../../calculators/calculator/types.ts'
 import { catalogue } from '../../../calculators/catalogue/index.ts'
+import { kindOf } from '../../../calculators/quantity/kinds.ts'
 import { readPlain } from '../../../calculators/quantity/read.ts'
 import { pairsOf, tagsOf } from './mdx-pages.ts'
 import { fuelRecord, setPoint } from './plant-and-fuels.ts'
@@ -28,7 +29,8 @@ export async function startOf(
   for (const [input, point] of Object.entries(pairsOf(setPoints))) values[input] = setPoint(point)
   for (const [input, text] of Object.entries(pairsOf(preset))) {
     const declared = calculator.inputs[input]
-    const reading = declared?.type === 'quantity' ? readPlain(text, declared.kind, 'Pa') : undefined
+    const reading =
+      declared?.type === 'quantity' ? readPlain(text, declared.kind, kindOf(declared.kind).siUnit) : undefined
     if (declared?.type === 'quantity' && reading?.ok !== true) throw new Error(`${input}: ${text}`)
     values[input] = reading?.ok === true ? reading.si : text
   }
