@@ -51,7 +51,7 @@ function noticesOf(input: Values, strainer: number, verdict: AtStrainer): Notice
   if (input.ambient < input.cloudPoint && strainer > input.cloudPoint)
     notices.push({
       grade: 'caution',
-      text: 'Running, the fuel is too fast to cool in the line. Standing, it takes the temperature outside and clouds: the first minute after a stop is the critical one.',
+      text: 'Running, the fuel is too fast to cool in the line. Standing, it takes the temperature outside and clouds: the first minute after the next start is the critical one.',
     })
   return notices
 }

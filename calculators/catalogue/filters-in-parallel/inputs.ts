@@ -59,7 +59,7 @@ export const inputs = {
     help: 'Head, ports and bowl without element. The maker may state it; one fifth is a common guess.',
     ...plugged,
     default: 0.2,
-    accuracy: { absolute: 0.1 },
+    accuracy: { absolute: 0.05 },
   },
   referenceFlow: {
     type: 'quantity',

@@ -25,13 +25,23 @@ function limitOf(input: Values, soluble: number): number {
   return limits[input.limit as keyof typeof limits]
 }
 
-function noticesOf(input: Values, soluble: number, freed: number): Notice[] {
+type State = 'dissolved' | 'whenCold' | 'free' | 'near'
+
+/** Called dissolved or free only where the doubt of the equation leaves no question. */
+function stateOf(water: number, soluble: number, solubleCold: number): State {
+  const surelyFree = (saturation: number) => water > saturation * (1 + EQUATION_DOUBT)
+  const surelyDissolved = (saturation: number) => water <= saturation * (1 - EQUATION_DOUBT)
+  if (surelyFree(soluble)) return 'free'
+  if (surelyDissolved(Math.min(soluble, solubleCold))) return 'dissolved'
+  return surelyDissolved(soluble) && surelyFree(solubleCold) ? 'whenCold' : 'near'
+}
+
+function noticesOf(input: Values, state: State, freed: number): Notice[] {
   const notices: Notice[] = []
-  const nearness = input.water / soluble - 1
-  if (Math.abs(nearness) < EQUATION_DOUBT && input.water > 0)
+  if (state === 'near')
     notices.push({
       grade: 'caution',
-      text: 'The water found lies so near saturation that the equation cannot tell dissolved from free. Look at the sample: clear and bright at tank temperature means dissolved, a haze means free.',
+      text: 'The water found lies so near saturation, now or when cold, that the equation cannot tell dissolved from free. Look at the sample: clear and bright at that temperature means dissolved, a haze means free.',
     })
   if (input.coldest > input.temperature)
     notices.push({
@@ -61,6 +71,7 @@ export function compute(input: Values) {
   const free = Math.max(0, input.water - soluble)
   const freeCold = Math.max(free, input.water - solubleCold)
   const limit = limitOf(input, soluble)
+  const state = stateOf(input.water, soluble, solubleCold)
   const fuelMass = input.tankVolume * input.density
   return {
     outputs: {
@@ -68,7 +79,7 @@ export function compute(input: Values) {
       free,
       freeCold,
       freeVolume: (freeCold * fuelMass) / WATER_DENSITY,
-      state: free > 0 ? ('free' as const) : freeCold > 0 ? ('whenCold' as const) : ('dissolved' as const),
+      state,
       verdict: input.water <= limit ? ('within' as const) : ('outside' as const),
       limit,
     },
@@ -86,6 +97,6 @@ export function compute(input: Values) {
       step('Free when coldest', 'w_f', 'w − s_c, not below 0', freeCold, 'massFraction'),
       step('Limit as a mass fraction', 'w_max', 'by volume: share · 998 / ρ₁₅', limit, 'massFraction'),
     ],
-    notices: noticesOf(input, soluble, freeCold),
+    notices: noticesOf(input, state, freeCold),
   }
 }

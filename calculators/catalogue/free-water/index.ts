@@ -28,6 +28,7 @@ export default defineCalculator({
         dissolved: { label: 'Dissolved, also when cold', grade: 'good' },
         whenCold: { label: 'Dissolved now; part of it separates when cold', grade: 'caution' },
         free: { label: 'Part of it is free now', grade: 'action' },
+        near: { label: 'Too near saturation to be told by this equation', grade: 'caution' },
       },
     },
     verdict: {

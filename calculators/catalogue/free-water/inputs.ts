@@ -63,7 +63,7 @@ export const inputs = {
     symbol: 'f',
     help: 'Leave 1 unless a laboratory has measured your fuel. FAME and additives let it dissolve more. The equation by itself is taken as known to 40 %.',
     kind: 'ratio',
-    units: ['1', '%'],
+    units: ['1'],
     physical: { minimum: 0.1, maximum: 20 },
     default: 1,
     // Our own comparison with the jet fuel of the cases: a third high when warm, nearly a half low when cold.

@@ -54,7 +54,7 @@ function surfaceOf(input: Values, diameter: number) {
     step(
       'Convection by wind and rising air',
       'h_c',
-      '(h_wind³ + h_still³)^⅓',
+      '∛(h_wind³ + h_still³)',
       convection,
       'heatTransferCoefficient',
     ),

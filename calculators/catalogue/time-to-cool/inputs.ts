@@ -180,7 +180,7 @@ export const inputs = {
     kind: 'heatTransferCoefficient',
     physical: { minimum: 1e-3, maximum: 1e5 },
     default: 20,
-    accuracy: { relative: 0.2 },
+    accuracy: { relative: 0.1 },
     when: { input: 'surface', oneOf: ['stated'] },
   },
   insulation: {

@@ -117,9 +117,16 @@ describe('cold margin', () => {
 describe('free water', () => {
   test('dissolved, free when cold, free: one fuel with more and more water', async () => {
     const state = async (water: number) => (await outputsOf('free-water', { water })).outputs['state']
-    expect(await state(20e-6)).toBe('dissolved')
-    expect(await state(50e-6)).toBe('whenCold')
+    expect(await state(10e-6)).toBe('dissolved')
+    expect(await state(40e-6)).toBe('whenCold')
     expect(await state(200e-6)).toBe('free')
+  })
+
+  test('near saturation it does not claim to know', async () => {
+    expect((await outputsOf('free-water', { water: 70e-6 })).outputs['state']).toBe('near')
+    expect((await outputsOf('free-water', { water: 25e-6 })).notices).toContain(
+      'cannot tell dissolved from free',
+    )
   })
 
   test('clear and bright allows what is dissolved', async () => {
