@@ -10,16 +10,14 @@ import { fuelRecord, setPoint } from './plant-and-fuels.ts'
 /**
  * What a calculator gives with the values that an article starts it with, choices included; others may be put over
  * them [SI].
- * @param which place among the calculators of this id in the article [-], 0 for the first
  */
 export async function startOf(
   article: string,
   id: string,
   other: Readonly<Record<string, InputValue>> = {},
-  which = 0,
 ): Promise<Readonly<Record<string, number | string>>> {
   const tags = tagsOf(readFileSync(`content/circuit/${article}.mdx`, 'utf8'))
-  const given = tags.filter(({ name, attributes }) => name === 'Calculator' && attributes['id'] === id)[which]
+  const given = tags.find(({ name, attributes }) => name === 'Calculator' && attributes['id'] === id)
   const load = catalogue[id]
   if (!given || !load) throw new Error(`${article} has no ${id}`)
   const calculator = await load()

@@ -11,8 +11,8 @@ const hours = 3600
 
 describe('cold weather and wax', () => {
   const cold = 'cold-weather-and-wax'
-  const time = async (which: number, other = {}) =>
-    Number((await startOf(cold, 'time-to-cool', other, which))['time'])
+  const time = async (body: 'tank' | 'line', other = {}) =>
+    Number((await startOf(cold, 'time-to-cool', { body, ...other }))['time'])
 
   test('«running, it loses less than half a degree»; «standing, the line is lost»', async () => {
     const { strainerTemperature, standing } = await startOf(cold, 'cold-margin')
@@ -21,20 +21,20 @@ describe('cold weather and wax', () => {
   })
 
   test('«a bare line in two to three minutes»; «in still air about five times as long»; «insulated some forty minutes»', async () => {
-    const bare = await time(0)
+    const bare = await time('line')
     expect(bare).toBeGreaterThan(2 * minutes)
     expect(bare).toBeLessThan(3 * minutes)
-    expect((await time(0, { wind: 0 })) / bare).toBeCloseTo(5, 0)
-    expect((await time(0, { insulation: 0.02 })) / minutes).toBeCloseTo(41.5, 0)
+    expect((await time('line', { wind: 0 })) / bare).toBeCloseTo(5, 0)
+    expect((await time('line', { insulation: 0.02 })) / minutes).toBeCloseTo(41.5, 0)
   })
 
   test('«the full tank overnight»; «in still air about twice as long»; «half full in four fifths of the time»', async () => {
-    const full = await time(1)
+    const full = await time('tank')
     expect(full).toBeLessThan(10 * hours)
-    expect((await time(1, { wind: 0 })) / full).toBeCloseTo(2.1, 1)
+    expect((await time('tank', { wind: 0 })) / full).toBeCloseTo(2.1, 1)
     const bottom = 1.2 * 2.8
     const halfWetted = bottom + (setPoint('tank-wetted-area') - bottom) / 2
-    const half = await time(1, { volume: setPoint('tank-volume') / 2, area: halfWetted })
+    const half = await time('tank', { volume: setPoint('tank-volume') / 2, area: halfWetted })
     expect(half / full).toBeCloseTo(0.8, 1)
   })
 
