@@ -95,7 +95,7 @@ export function compute(input: Values) {
     outputs: {
       time,
       temperatureAfter: after,
-      coefficient,
+      overallCoefficient: coefficient,
       timeConstant,
       verdict: past ? ('reached' as const) : ('notReached' as const),
     },

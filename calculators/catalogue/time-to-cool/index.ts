@@ -44,7 +44,7 @@ export default defineCalculator({
         notReached: { label: 'The wanted temperature is not reached', grade: 'information' },
       },
     },
-    coefficient: {
+    overallCoefficient: {
       type: 'quantity',
       label: 'Coefficient on the bare surface',
       symbol: 'U',
