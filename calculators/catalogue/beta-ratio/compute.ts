@@ -44,8 +44,8 @@ export function compute(input: Values) {
     )
   const beta = betaRatio(input.upstream, input.downstream)
   const efficiency = efficiencyOf(beta)
-  const rate = dirtRate(input.flow, input.dirt, input.caughtShare)
-  const raw = input.downstream * input.sample
+  const rate = dirtRate(input.serviceFlow, input.dirt, input.caughtShare)
+  const raw = input.downstream * input.countedVolume
   return {
     outputs: {
       beta,

@@ -25,7 +25,7 @@ export const inputs = {
     physical: { minimum: 1, maximum: 1e15 },
     default: 2e6,
   },
-  sample: {
+  countedVolume: {
     type: 'quantity',
     label: 'Volume that was counted',
     symbol: 'V_s',
@@ -35,7 +35,7 @@ export const inputs = {
     physical: { minimum: 1e-8, maximum: 0.1 },
     default: 25e-6,
   },
-  flow: {
+  serviceFlow: {
     type: 'quantity',
     label: 'Flow through the filter',
     symbol: 'Q',

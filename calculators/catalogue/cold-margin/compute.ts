@@ -48,7 +48,7 @@ function noticesOf(input: Values, strainer: number, verdict: AtStrainer): Notice
       grade: 'caution',
       text: 'The heater stands behind the strainer and cannot help it. Warm the tank or the line, or change the fuel; wax in the strainer shows as suction vacuum.',
     })
-  if (input.ambient < input.cloudPoint && strainer > input.cloudPoint)
+  if (input.outdoors < input.cloudPoint && strainer > input.cloudPoint)
     notices.push({
       grade: 'caution',
       text: 'Running, the fuel is too fast to cool in the line. Standing, it takes the temperature outside and clouds: the first minute after the next start is the critical one.',
@@ -58,10 +58,10 @@ function noticesOf(input: Values, strainer: number, verdict: AtStrainer): Notice
 
 /** Margins at the strainer, and what standing fuel in the line does. */
 export function compute(input: Values) {
-  const specificHeat = petroleumSpecificHeat(input.density, input.tank)
+  const specificHeat = petroleumSpecificHeat(input.densityAt15, input.tank)
   const conductance = input.coefficient * Math.PI * input.outside * input.length
-  const heatFlow = input.flow * input.density * specificHeat
-  const strainer = temperatureAlongLine(input.tank, input.ambient, conductance, heatFlow)
+  const heatFlow = input.flow * input.densityAt15 * specificHeat
+  const strainer = temperatureAlongLine(input.tank, input.outdoors, conductance, heatFlow)
   const verdict = atStrainer(strainer, input)
   const margin = (point: number) => strainer - point
   return {
@@ -71,7 +71,7 @@ export function compute(input: Values) {
       cloudMargin: margin(input.cloudPoint),
       filterMargin: margin(input.filterPoint),
       pourMargin: margin(input.pourPoint),
-      standing: atStrainer(Math.min(input.ambient, strainer), input),
+      standing: atStrainer(Math.min(input.outdoors, strainer), input),
     },
     steps: [
       step('Specific heat', 'c', '4186.8 (0.403 + 0.00081 t) / √d', specificHeat, 'specificHeat'),

@@ -57,6 +57,6 @@ export default defineCalculator({
       { label: 'CFPP', y: input.filterPoint },
     ],
   },
-  fromFuel: (fuel) => ({ cloudPoint: fuel.cloudPoint, density: fuel.densityAt15 }),
+  fromFuel: (fuel) => ({ cloudPoint: fuel.cloudPoint, densityAt15: fuel.densityAt15 }),
   cases,
 })

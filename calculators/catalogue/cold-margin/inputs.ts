@@ -45,7 +45,7 @@ export const inputs = {
     default: 278.15,
     accuracy: { absolute: 1 },
   },
-  ambient: {
+  outdoors: {
     type: 'quantity',
     label: 'Temperature outside, the coldest expected',
     symbol: 'T_a',
@@ -63,7 +63,7 @@ export const inputs = {
     physical: { minimum: 1e-9, maximum: 10 },
     default: 4.5e-4,
   },
-  density: {
+  densityAt15: {
     type: 'quantity',
     label: 'Density at 15 °C',
     symbol: 'ρ₁₅',

@@ -81,7 +81,7 @@ export function compute(input: Values) {
       freeVolume: (freeCold * fuelMass) / WATER_DENSITY,
       state,
       verdict: input.water <= limit ? ('within' as const) : ('outside' as const),
-      limit,
+      limitAsMass: limit,
     },
     steps: [
       step('Hydrogen to carbon by mass', 'H/C', '(26 − 15d) / (74 + 15d), d = ρ₁₅/999', ratio, 'ratio'),

@@ -49,7 +49,7 @@ export default defineCalculator({
       kind: 'volume',
       units: ['mL', 'L', 'gal'],
     },
-    limit: fraction('Limit', 'w_max'),
+    limitAsMass: fraction('Limit', 'w_max'),
   },
   compute,
   chart: {

@@ -132,7 +132,7 @@ describe('free water', () => {
   test('clear and bright allows what is dissolved', async () => {
     const { outputs } = await outputsOf('free-water', { limit: 'dma', water: 60e-6 })
     expect(outputs).toMatchObject({ verdict: 'within' })
-    expect(outputs['limit']).toBe(outputs['solubility'])
+    expect(outputs['limitAsMass']).toBe(outputs['solubility'])
   })
 })
 
