@@ -64,3 +64,14 @@ export function fuelDensity(density15: number, temperature: number): number {
     density15 * volumeFactor1980(density15, temperature, groupAt(density15, groupsOf('refined', GROUPS_1980)))
   )
 }
+
+/**
+ * Hydrogen-to-carbon mass ratio of a petroleum liquid: hydrogen 26 − 15·d in per cent, the rest carbon. [-]
+ * @param density15 density at 15 °C [kg/m³], 700 to 1000
+ * @returns the mass ratio; sulfur, oxygen and nitrogen are left out
+ * @source nbs-mp97 (from memory)
+ */
+export function hydrogenToCarbon(density15: number): number {
+  const hydrogen = (26 - (15 * density15) / WATER) / 100
+  return hydrogen / (1 - hydrogen)
+}

@@ -43,7 +43,9 @@ class Refused extends Error {}
 function siUnitOf(siUnit: string): Value {
   if (siUnit === '1') return 1
   const spelled = siUnit.replace(/([a-z])(\d)/g, '$1^$2').replace('.', ' ')
-  return math.unit(1, spelled.startsWith('1/') ? `${spelled.slice(2)}^-1` : spelled)
+  if (!spelled.startsWith('1/')) return math.unit(1, spelled)
+  const [base = '', power = '1'] = spelled.slice(2).split('^')
+  return math.unit(1, `${base}^-${power}`)
 }
 
 /** The unit as a quantity of mathjs, its size taken from our table: no factor stands a second time. */

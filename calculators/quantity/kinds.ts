@@ -62,7 +62,6 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
     'cP',
     'mPa.s',
   ),
-  velocity: kind('velocity', 'velocity', 'm/s', ['m/s', 'ft/s'], 'm/s', 'ft/s', 'm/s'),
   volumeFlow: kind(
     'volumeFlow',
     'volume flow',
@@ -71,7 +70,7 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
     'L/min',
     'gal/min',
   ),
-  massFlow: kind('massFlow', 'mass flow', 'kg/s', ['kg/h', 'kg/s', 'lb/h'], 'kg/h', 'lb/h', 'kg/h'),
+  massFlow: kind('massFlow', 'mass flow', 'kg/s', ['kg/h', 'kg/s', 'g/h', 'lb/h'], 'kg/h', 'lb/h', 'kg/h'),
   power: kind('power', 'power', 'W', ['kW', 'W', 'hp'], 'kW', 'hp', 'kW'),
   rotationalSpeed: kind('rotationalSpeed', 'rotational speed', 'rad/s', ['rpm', 'rad/s'], 'rpm'),
   torque: kind('torque', 'torque', 'N.m', ['N.m', 'lbf.ft'], 'N.m', 'lbf.ft', 'N.m'),
@@ -113,6 +112,10 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
     'Btu/(h.degF)',
     'W/K',
   ),
+  velocity: kind('velocity', 'velocity', 'm/s', ['m/s', 'mm/s', 'km/h', 'ft/s', 'mph'], 'm/s', 'ft/s', 'm/s'),
+  massFraction: kind('massFraction', 'mass fraction', '1', ['mg/kg', '%'], 'mg/kg'),
+  massConcentration: kind('massConcentration', 'mass concentration', 'kg/m3', ['mg/L', 'kg/m3'], 'mg/L'),
+  particleConcentration: kind('particleConcentration', 'particle count', '1/m3', ['1/mL', '1/m3'], '1/mL'),
 }
 
 export function kindOf(id: KindId): Kind {
@@ -159,6 +162,7 @@ const customary = new Set(
     'Btu/(lb.degF)',
     'Btu/(h.ft2.degF)',
     'Btu/(h.degF)',
+    'mph',
   ]),
 )
 

@@ -20,7 +20,6 @@ export type KindId =
   | 'density'
   | 'kinematicViscosity'
   | 'dynamicViscosity'
-  | 'velocity'
   | 'volumeFlow'
   | 'massFlow'
   | 'power'
@@ -32,6 +31,10 @@ export type KindId =
   | 'specificHeat'
   | 'heatTransferCoefficient'
   | 'thermalConductance'
+  | 'velocity'
+  | 'massFraction'
+  | 'massConcentration'
+  | 'particleConcentration'
 
 export interface Kind {
   readonly id: KindId

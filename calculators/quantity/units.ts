@@ -130,7 +130,10 @@ const table: readonly Unit[] = [
   unit('cP', 'cP', 'Pa.s', 0.001, 'cps|centipoise'),
 
   unit('m/s', 'm/s', 'm/s', 1, 'metres/s|metres per second|meters per second'),
+  unit('mm/s', 'mm/s', 'm/s', 0.001, 'millimetres per second'),
+  unit('km/h', 'km/h', 'm/s', 1000 / HOUR, 'kph|kmh|kilometres per hour'),
   unit('ft/s', 'ft/s', 'm/s', FOOT, 'fps|feet per second'),
+  unit('mph', 'mph', 'm/s', (5280 * FOOT) / HOUR, 'mi/h|miles per hour'),
 
   unit('m3/s', 'm³/s', 'm3/s', 1),
   unit('m3/h', 'm³/h', 'm3/s', 1 / HOUR, 'm3/hr|m3/hour|cmh'),
@@ -150,6 +153,7 @@ const table: readonly Unit[] = [
 
   unit('kg/s', 'kg/s', 'kg/s', 1),
   unit('kg/h', 'kg/h', 'kg/s', 1 / HOUR, 'kg/hr|kg/hour'),
+  unit('g/h', 'g/h', 'kg/s', 0.001 / HOUR, 'g/hr|g/hour|grams per hour'),
   unit('lb/h', 'lb/h', 'kg/s', POUND / HOUR, 'lb/hr|lbs/h|lbs/hr|pph'),
 
   unit('W', 'W', 'W', 1, 'watt|watts'),
@@ -192,6 +196,11 @@ const table: readonly Unit[] = [
   unit('W/K', 'W/K', 'W/K', 1, 'W/°C'),
   unit('kW/K', 'kW/K', 'W/K', 1000, 'kW/°C'),
   unit('Btu/(h.degF)', 'Btu/(h·°F)', 'W/K', (BTU * 9) / (5 * HOUR), 'Btu/(hr.°F)|Btu/h/°F'),
+
+  unit('mg/kg', 'mg/kg', '1', 1e-6, 'ppm|ppm(m/m)|ppmw|mg/kilogram'),
+  unit('mg/L', 'mg/L', 'kg/m3', 0.001, 'mg/litre|mg/l|g/m3'),
+  unit('1/mL', '1/mL', '1/m3', 1e6, '/mL|per mL|particles/mL|particles per mL|1/ml|counts/mL'),
+  unit('1/m3', '1/m³', '1/m3', 1, '/m3|per m3'),
 ]
 
 export const units: Readonly<Record<string, Unit>> = Object.freeze(

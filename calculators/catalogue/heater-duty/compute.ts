@@ -3,7 +3,7 @@ import { effectiveness } from '../../heat/exchanger.ts'
 import { HEAT_RANGE, specificHeat } from '../../heat/petroleum-heat.ts'
 import { heatTaken, massFlowOf, temperatureAfter } from '../../heat/stream.ts'
 import { formatIn } from '../../quantity/format.ts'
-import { line } from '../working-line.ts'
+import { step } from '../step.ts'
 import { inputs } from './inputs.ts'
 
 export type Values = ValuesOf<typeof inputs>
@@ -78,40 +78,40 @@ export function compute(input: Values) {
   return {
     outputs: { outlet, duty, rise: outlet - inlet, meanHeat },
     steps: [
-      line('Mass flow of fuel', 'ṁ', 'Q ρ(T₁)', massFlow, 'massFlow'),
-      line(
+      step('Mass flow of fuel', 'ṁ', 'Q ρ(T₁)', massFlow, 'massFlow'),
+      step(
         'Specific heat at the mean temperature',
         'c',
         '4186.8 (0.403 + 0.00081 t)/√d',
         meanHeat,
         'specificHeat',
       ),
-      line('Capacity rate of the fuel', 'C_f', 'ṁ c', massFlow * meanHeat, 'thermalConductance'),
+      step('Capacity rate of the fuel', 'C_f', 'ṁ c', massFlow * meanHeat, 'thermalConductance'),
       ...(exchanged
         ? [
-            line(
+            step(
               'Ratio of capacity rates',
               'C_r',
               form === 'constant' ? '0' : 'lesser over greater of C_f and C_h',
               exchanged.ratio,
             ),
-            line(
+            step(
               'Number of transfer units',
               'N',
               'U A over the lesser capacity rate',
               exchanged.transferUnits,
             ),
-            line('Effectiveness', 'ε', RULES[form as keyof typeof RULES], exchanged.effectiveness),
+            step('Effectiveness', 'ε', RULES[form as keyof typeof RULES], exchanged.effectiveness),
           ]
         : []),
-      line(
+      step(
         'Outlet temperature',
         'T₂',
         exchanged ? 'T₁ + ε C_min (T_h − T₁)/C_f' : form === 'electric' ? 'h(T₂) = h(T₁) + P/ṁ' : 'as wanted',
         outlet,
         'temperature',
       ),
-      line('Duty', 'P', 'ṁ (h(T₂) − h(T₁))', duty, 'power'),
+      step('Duty', 'P', 'ṁ (h(T₂) − h(T₁))', duty, 'power'),
     ],
     notices: noticesOf(input, outlet),
   }

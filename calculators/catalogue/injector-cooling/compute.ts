@@ -2,7 +2,7 @@ import type { Notice, Refusal, ValuesOf } from '../../calculator/types.ts'
 import { fuelDensity, heatContent } from '../../heat/petroleum-heat.ts'
 import { heatTaken, massFlowOf, temperatureAfter } from '../../heat/stream.ts'
 import { inWords } from '../words.ts'
-import { line } from '../working-line.ts'
+import { step } from '../step.ts'
 import { inputs } from './inputs.ts'
 
 export type Values = ValuesOf<typeof inputs>
@@ -89,24 +89,24 @@ export function compute(input: Values) {
       inHand: input.headerFlow - flowNeeded,
     },
     steps: [
-      line('Passing on at full load', 'ṁ', '(Q_h − Q_b) ρ(T₁)', full.passing, 'massFlow'),
-      line('Passing on at idle', 'ṁ_i', '(Q_h − Q_i) ρ(T₁)', idle.passing, 'massFlow'),
-      line(
+      step('Passing on at full load', 'ṁ', '(Q_h − Q_b) ρ(T₁)', full.passing, 'massFlow'),
+      step('Passing on at idle', 'ṁ_i', '(Q_h − Q_i) ρ(T₁)', idle.passing, 'massFlow'),
+      step(
         'Heat of all injectors at full load',
         'n P',
         'ṁ (h(T₂) − h(T₁))',
         full.heat * input.injectors,
         'power',
       ),
-      line(
+      step(
         'Heat of all injectors at idle',
         'n P_i',
         'ṁ_i (h(T_i) − h(T₁))',
         idle.heat * input.injectors,
         'power',
       ),
-      line('Passing flow needed at full load', 'ṁ_n', 'n P/(h(T_max) − h(T₁))', passingNeeded, 'massFlow'),
-      line('Header flow needed', 'Q_n', 'ṁ_n/ρ(T₁) + Q_b', flowNeeded, 'volumeFlow'),
+      step('Passing flow needed at full load', 'ṁ_n', 'n P/(h(T_max) − h(T₁))', passingNeeded, 'massFlow'),
+      step('Header flow needed', 'Q_n', 'ṁ_n/ρ(T₁) + Q_b', flowNeeded, 'volumeFlow'),
     ],
     notices: noticesOf(input, full, idle),
   }

@@ -1,6 +1,6 @@
 import type { ValuesOf } from '../../calculator/types.ts'
 import { orificeFlow } from '../../hydraulics/orifice-flow.ts'
-import { line } from '../working-line.ts'
+import { step } from '../step.ts'
 import type { inputs } from './inputs.ts'
 import { plate } from './plate.ts'
 import { restrictor } from './restrictor.ts'
@@ -34,12 +34,12 @@ export function compute(input: Values) {
       reynolds,
     },
     steps: [
-      line('Ratio of the bores', 'β', 'd/D', ratio),
-      line('Approach factor', 'E', '1/√(1 − β⁴)', 1 / Math.sqrt(1 - ratio ** 4)),
-      line('Area of the bore', 'A', 'π d²/4', (Math.PI / 4) * input.bore ** 2, 'area'),
-      line('Coefficient', 'C', rule, coefficient),
-      line('Flow', 'Q', 'C E A √(2 Δp/ρ)', flow, 'volumeFlow'),
-      line('Reynolds number', 'Re', input.form === 'plate' ? '4 Q/(π D ν)' : '4 Q/(π d ν)', reynolds),
+      step('Ratio of the bores', 'β', 'd/D', ratio),
+      step('Approach factor', 'E', '1/√(1 − β⁴)', 1 / Math.sqrt(1 - ratio ** 4)),
+      step('Area of the bore', 'A', 'π d²/4', (Math.PI / 4) * input.bore ** 2, 'area'),
+      step('Coefficient', 'C', rule, coefficient),
+      step('Flow', 'Q', 'C E A √(2 Δp/ρ)', flow, 'volumeFlow'),
+      step('Reynolds number', 'Re', input.form === 'plate' ? '4 Q/(π D ν)' : '4 Q/(π d ν)', reynolds),
     ],
     notices,
   }

@@ -2,7 +2,7 @@ import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { specificHeat } from '../../heat/petroleum-heat.ts'
 import { heatTaken, massFlowOf, temperatureAfter } from '../../heat/stream.ts'
 import { inWords } from '../words.ts'
-import { line } from '../working-line.ts'
+import { step } from '../step.ts'
 import { inputs } from './inputs.ts'
 
 export type Values = ValuesOf<typeof inputs>
@@ -64,17 +64,17 @@ export function compute(input: Values) {
       risePerHour: (heatToTank * 3600) / (massInTank * specificHeat(input.density15, input.tank)),
     },
     steps: [
-      line('Return flow', 'Q_r', 'Q − Q_b', returnFlow, 'volumeFlow'),
-      line('Mass returned', 'ṁ_r', 'Q_r ρ(T_t)', massReturned, 'massFlow'),
+      step('Return flow', 'Q_r', 'Q − Q_b', returnFlow, 'volumeFlow'),
+      step('Mass returned', 'ṁ_r', 'Q_r ρ(T_t)', massReturned, 'massFlow'),
       ...(input.known === 'heat'
         ? [
-            line('Heat of pumping', 'P_p', 'Q Δp', hydraulic, 'power'),
-            line('Heat given on the way', 'P', 'P_e + P_h + P_p', given, 'power'),
+            step('Heat of pumping', 'P_p', 'Q Δp', hydraulic, 'power'),
+            step('Heat given on the way', 'P', 'P_e + P_h + P_p', given, 'power'),
           ]
         : []),
-      line('Temperature of the return', 'T_r', 'h(T_r) = h(T_t) + P/ṁ_r', returned, 'temperature'),
-      line('Heat to the tank', 'P_t', 'ṁ_r (h(T_r) − h(T_t))', heatToTank, 'power'),
-      line(
+      step('Temperature of the return', 'T_r', 'h(T_r) = h(T_t) + P/ṁ_r', returned, 'temperature'),
+      step('Heat to the tank', 'P_t', 'ṁ_r (h(T_r) − h(T_t))', heatToTank, 'power'),
+      step(
         'Specific heat in the tank',
         'c',
         '4186.8 (0.403 + 0.00081 t)/√d',

@@ -1,7 +1,7 @@
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { seatArea, SHEAR_MODULUS, shimFor, springRateFromWire } from '../../hydraulics/spring-seat.ts'
 import { formatIn } from '../../quantity/format.ts'
-import { line } from '../working-line.ts'
+import { step } from '../step.ts'
 import { inputs } from './inputs.ts'
 
 export type Values = ValuesOf<typeof inputs>
@@ -63,7 +63,7 @@ export function compute(input: Values) {
   const rate = rateOf(input, area)
   const shim = shimFor(input.wanted - input.present, area, rate)
   const compression = (input.present * area) / rate
-  const step = (SHIM_STEP * rate) / area
+  const changeByStep = (SHIM_STEP * rate) / area
   const tooMuch = shim > 0 ? input.travelLeft - shim < input.lift : -shim > compression
   const verdict =
     Math.abs(shim) < NO_SHIM ? 'leave' : tooMuch ? 'changeSpring' : shim > 0 ? 'addShim' : 'takeOut'
@@ -71,16 +71,16 @@ export function compute(input: Values) {
     outputs: {
       verdict: verdict as 'leave' | 'changeSpring' | 'addShim' | 'takeOut',
       shim,
-      changeByStep: step,
+      changeByStep,
       travelAfter: input.travelLeft - shim,
       rateUsed: rate,
       forceWanted: input.wanted * area,
     },
     steps: [
-      line('Area of the seat', 'A', 'π d²/4', area, 'area'),
-      line('Force at the present setting', 'F₁', 'p₁ A', input.present * area, 'force'),
-      line('Force at the wanted setting', 'F₂', 'p₂ A', input.wanted * area, 'force'),
-      line(
+      step('Area of the seat', 'A', 'π d²/4', area, 'area'),
+      step('Force at the present setting', 'F₁', 'p₁ A', input.present * area, 'force'),
+      step('Force at the wanted setting', 'F₂', 'p₂ A', input.wanted * area, 'force'),
+      step(
         'Spring rate',
         'k',
         input.rateFrom === 'known'
@@ -91,9 +91,9 @@ export function compute(input: Values) {
         rate,
         'springRate',
       ),
-      line('Present compression', 'x₁', 'F₁/k', compression, 'length'),
-      line('Shim', 's', '(F₂ − F₁)/k', shim, 'length'),
-      line('Change by 0.1 mm', 'Δp', 'k × 0.1 mm/A', step, 'pressureDifference'),
+      step('Present compression', 'x₁', 'F₁/k', compression, 'length'),
+      step('Shim', 's', '(F₂ − F₁)/k', shim, 'length'),
+      step('Change by 0.1 mm', 'Δp', 'k × 0.1 mm/A', changeByStep, 'pressureDifference'),
     ],
     notices: noticesOf(input, shim, compression),
   }

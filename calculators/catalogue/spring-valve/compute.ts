@@ -1,7 +1,7 @@
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { columnPressure, pressureAtTapping } from '../../hydraulics/hydrostatics.ts'
 import { inletPressure, reseatingPressure, valveFlow } from '../../hydraulics/spring-valve.ts'
-import { line } from '../working-line.ts'
+import { step } from '../step.ts'
 import type { inputs } from './inputs.ts'
 
 export type Values = ValuesOf<typeof inputs>
@@ -48,25 +48,25 @@ export function compute(input: Values) {
       flowAtReading,
     },
     steps: [
-      line(
+      step(
         'Column in the gauge line',
         'Δp_c',
         filled > 0 ? 'ρ g h' : '0, the line is full of air',
         column,
         'pressureDifference',
       ),
-      line('Inlet at first flow', 'p_i0', 'p_s + p_b', input.cracking + input.backPressure, 'gaugePressure'),
-      line(
+      step('Inlet at first flow', 'p_i0', 'p_s + p_b', input.cracking + input.backPressure, 'gaugePressure'),
+      step(
         'Override at the flow',
         'Δp_q',
         'Δp_o Q/Q_f',
         (input.override * input.flow) / input.fullFlow,
         'pressureDifference',
       ),
-      line('Inlet at the flow', 'p_i', 'p_s + p_b + Δp_q', inletAtFlow, 'gaugePressure'),
-      line('Inlet as it shuts', 'p_r', 'p_s (1 − b) + p_b', inletAtReseat, 'gaugePressure'),
-      line('Inlet at the reading', 'p_i1', 'p_g + Δp_c', inletAtReading, 'gaugePressure'),
-      line(
+      step('Inlet at the flow', 'p_i', 'p_s + p_b + Δp_q', inletAtFlow, 'gaugePressure'),
+      step('Inlet as it shuts', 'p_r', 'p_s (1 − b) + p_b', inletAtReseat, 'gaugePressure'),
+      step('Inlet at the reading', 'p_i1', 'p_g + Δp_c', inletAtReading, 'gaugePressure'),
+      step(
         'Flow at the reading',
         'Q₁',
         'Q_f (p_i1 − p_b − p_s)/Δp_o, not under 0',

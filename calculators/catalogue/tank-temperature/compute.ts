@@ -3,7 +3,7 @@ import { fuelDensity, specificHeat } from '../../heat/petroleum-heat.ts'
 import { tankTemperature, wettedArea } from '../../heat/tank.ts'
 import { formatIn } from '../../quantity/format.ts'
 import { inWords } from '../words.ts'
-import { line } from '../working-line.ts'
+import { step } from '../step.ts'
 import { inputs } from './inputs.ts'
 
 export type Values = ValuesOf<typeof inputs>
@@ -69,38 +69,38 @@ export function compute(input: Values) {
       lossAtEnd,
     },
     steps: [
-      line(
+      step(
         'Mass at the start',
         'm₀',
         'V₀ ρ(T₀)',
         input.startVolume * fuelDensity(input.density15, input.start),
         'mass',
       ),
-      line(
+      step(
         'Specific heat at the start',
         'c',
         '4186.8 (0.403 + 0.00081 t)/√d',
         specificHeat(input.density15, input.start),
         'specificHeat',
       ),
-      line(
+      step(
         'Wetted area at the start',
         'A₀',
         'a b + 2 (a + b) V₀/(a b)',
         wettedArea(tank, input.startVolume),
         'area',
       ),
-      line('Fuel left', 'V', 'V₀ − Q_b t', left, 'volume'),
-      line('Wetted area at the end', 'A', 'a b + 2 (a + b) V/(a b)', area, 'area'),
-      line(
+      step('Fuel left', 'V', 'V₀ − Q_b t', left, 'volume'),
+      step('Wetted area at the end', 'A', 'a b + 2 (a + b) V/(a b)', area, 'area'),
+      step(
         'Temperature at the end',
         'T',
         'm c dT/dt = P − U A (T − T_a), in 200 steps',
         final,
         'temperature',
       ),
-      line('Where it would come to rest at that level', 'T_∞', 'T_a + P/(U A)', rest, 'temperature'),
-      line('Loss at the end', 'P_l', 'U A (T − T_a)', lossAtEnd, 'power'),
+      step('Where it would come to rest at that level', 'T_∞', 'T_a + P/(U A)', rest, 'temperature'),
+      step('Loss at the end', 'P_l', 'U A (T − T_a)', lossAtEnd, 'power'),
     ],
     notices: noticesOf(input, final, left),
   }

@@ -11,7 +11,7 @@ import {
 } from '../../hydraulics/valve-coefficient.ts'
 import { dropOfKv, flowOfKv, kvNeeded } from '../../hydraulics/valve-sizing.ts'
 import { inWords } from '../words.ts'
-import { line } from '../working-line.ts'
+import { step } from '../step.ts'
 import { inputs } from './inputs.ts'
 
 export type Values = ValuesOf<typeof inputs>
@@ -126,23 +126,23 @@ export function compute(input: Values) {
       regime: regime as 'choked' | 'turbulent' | 'viscous',
     },
     steps: [
-      line('Critical pressure ratio factor', 'F_F', '0.96 − 0.28 √(p_v/p_c)', ratio),
-      line('Choked drop', 'Δp_ch', 'F_L² (p₁ − F_F p_v)', choked, 'pressureDifference'),
-      line('Drop that counts', 'Δp_e', 'the lesser of Δp and Δp_ch', effective, 'pressureDifference'),
-      line(
+      step('Critical pressure ratio factor', 'F_F', '0.96 − 0.28 √(p_v/p_c)', ratio),
+      step('Choked drop', 'Δp_ch', 'F_L² (p₁ − F_F p_v)', choked, 'pressureDifference'),
+      step('Drop that counts', 'Δp_e', 'the lesser of Δp and Δp_ch', effective, 'pressureDifference'),
+      step(
         'Kv if turbulent',
         'C_t',
         'Q/(0.1 √(Δp_e/(ρ/ρ₀))), m³/h and kPa',
         turbulentKv(flow, effective, input.density),
       ),
-      line(
+      step(
         'Valve Reynolds number',
         'Re_v',
         '0.0707 F_d Q/(ν √(C F_L)) (F_L² C²/(0.0016 d⁴) + 1)^¼',
         reynolds,
       ),
-      line('Viscosity correction', 'F_R', 'formulas of full-size or reduced trim', factor),
-      line('Kv', 'C', 'C_t/F_R', kv),
+      step('Viscosity correction', 'F_R', 'formulas of full-size or reduced trim', factor),
+      step('Kv', 'C', 'C_t/F_R', kv),
     ],
     notices: noticesOf(input, solved, factor),
   }

@@ -57,7 +57,10 @@ export default defineCalculator({
     x: 'kinematicViscosity',
     y: 'factor',
     yScale: 'linear',
-    range: (input) => ({ minimum: 1e-6, maximum: Math.min(1, Math.max(1e-4, 2 * input.kinematicViscosity)) }),
+    range: (input) => ({
+      minimum: Math.min(1e-6, input.kinematicViscosity),
+      maximum: Math.min(1, Math.max(1e-4, 2 * input.kinematicViscosity)),
+    }),
   },
   fromFuel: (fuel) => ({ density: fuel.densityAt15 }),
   cases,

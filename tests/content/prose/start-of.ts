@@ -3,6 +3,7 @@ import { parse } from 'yaml'
 import { catalogue } from '../../../calculators/catalogue/index.ts'
 import { run } from '../../../calculators/calculator/run.ts'
 import type { FuelRecord, InputValue } from '../../../calculators/calculator/types.ts'
+import { kindOf } from '../../../calculators/quantity/kinds.ts'
 import { readPlain } from '../../../calculators/quantity/read.ts'
 import { pairsOf, tagsOf } from './mdx-pages.ts'
 import { fuelRecord } from './plant-and-fuels.ts'
@@ -36,12 +37,25 @@ export async function startOf(
   Object.assign(values, fuel && calculator.fromFuel?.(fuel))
   for (const [input, text] of Object.entries({ ...Object.fromEntries(texts), ...pairsOf(given['preset']) })) {
     const declared = calculator.inputs[input]
-    if (declared?.type !== 'quantity') throw new Error(`${input} of ${id} is no quantity`)
-    const reading = readPlain(String(text), declared.kind, declared.kind === 'ratio' ? '1' : 'Pa')
+    if (declared?.type !== 'quantity') {
+      values[input] = String(text)
+      continue
+    }
+    const reading = readPlain(String(text), declared.kind, kindOf(declared.kind).siUnit)
     if (reading.ok !== true) throw new Error(`${input}: ${String(text)}`)
     values[input] = reading.si
   }
   const result = run(calculator, { ...values, ...changed })
   if ('refusal' in result) throw new Error(result.refusal.reason)
   return result.outputs as Results
+}
+
+/** The same, without uncertainties. */
+export async function plainStartOf(
+  article: string,
+  id: string,
+  changed: Readonly<Record<string, InputValue>> = {},
+): Promise<Record<string, number | string>> {
+  const outputs = await startOf(article, id, changed)
+  return Object.fromEntries(Object.entries(outputs).map(([output, { value }]) => [output, value]))
 }

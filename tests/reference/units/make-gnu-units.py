@@ -27,7 +27,6 @@ FACTORS = [
     ("m2/s", "meter^2/second", "m^2/s"), ("mm2/s", "millimeter^2/second", "m^2/s"), ("cSt", "centistokes", "m^2/s"),
     ("St", "stokes", "m^2/s"),
     ("Pa.s", "pascal second", "Pa s"), ("mPa.s", "millipascal second", "Pa s"), ("cP", "centipoise", "Pa s"),
-    ("m/s", "meter/second", "m/s"), ("ft/s", "foot/second", "m/s"),
     ("m3/s", "meter^3/second", "m^3/s"), ("m3/h", "meter^3/hour", "m^3/s"), ("L/s", "liter/second", "m^3/s"),
     ("L/min", "liter/minute", "m^3/s"), ("L/h", "liter/hour", "m^3/s"), ("gal/min", "usgallon/minute", "m^3/s"),
     ("gal/h", "usgallon/hour", "m^3/s"), ("impgal/min", "brgallon/minute", "m^3/s"),
@@ -44,6 +43,11 @@ FACTORS = [
     ("W/(m2.K)", "watt/(meter^2 kelvin)", "W/(m^2 K)"),
     ("Btu/(h.ft2.degF)", "btu/(hour foot^2 degF)", "W/(m^2 K)"),
     ("W/K", "watt/kelvin", "W/K"), ("kW/K", "kilowatt/kelvin", "W/K"), ("Btu/(h.degF)", "btu/(hour degF)", "W/K"),
+    ("g/h", "gram/hour", "kg/s"),
+    ("m/s", "meter/second", "m/s"), ("mm/s", "millimeter/second", "m/s"), ("km/h", "kilometer/hour", "m/s"),
+    ("ft/s", "foot/second", "m/s"), ("mph", "mile/hour", "m/s"),
+    ("mg/kg", "milligram/kilogram", "1"), ("mg/L", "milligram/liter", "kg/m^3"),
+    ("1/mL", "1/milliliter", "1/m^3"), ("1/m3", "1/meter^3", "1/m^3"),
 ]
 TEMPERATURES = [("degC", "tempC", t) for t in (-40, 0, 15, 100, 365.5)] + [
     ("degF", "tempF", t) for t in (-459.67, -40, 0, 32, 60, 212, 1000)

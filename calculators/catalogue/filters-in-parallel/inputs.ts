@@ -1,0 +1,115 @@
+import type { Inputs, QuantityInput } from '../../calculator/types.ts'
+
+const flow = {
+  kind: 'volumeFlow',
+  physical: { minimum: 1e-9, maximum: 10 },
+} as const satisfies Partial<QuantityInput>
+
+const plugged = {
+  kind: 'ratio',
+  units: ['%', '1'],
+  physical: { minimum: 0, maximum: 1 },
+} as const satisfies Partial<QuantityInput>
+
+/** Accuracies and the housing's share: common practice, no published source. */
+export const inputs = {
+  flow: {
+    type: 'quantity',
+    label: 'Flow through both filters together',
+    symbol: 'Q',
+    help: 'With a positive displacement pump and a shut bypass: the pump delivery at that speed.',
+    ...flow,
+    default: 4.5e-4,
+    accuracy: { relative: 0.05 },
+  },
+  kinematicViscosity: {
+    type: 'quantity',
+    label: 'Viscosity of the fuel in the filters',
+    symbol: 'ν',
+    help: 'At the temperature of the fuel in the filters.',
+    kind: 'kinematicViscosity',
+    physical: { minimum: 1e-7, maximum: 1 },
+    default: 3e-6,
+    accuracy: { relative: 0.05 },
+  },
+  density: {
+    type: 'quantity',
+    label: 'Density of the fuel in the filters',
+    symbol: 'ρ',
+    help: 'At the temperature of the fuel in the filters.',
+    kind: 'density',
+    physical: { minimum: 300, maximum: 2000 },
+    default: 828,
+    accuracy: { relative: 0.01 },
+  },
+  cleanDrop: {
+    type: 'quantity',
+    label: 'Drop across both, new elements, at reference',
+    symbol: 'Δp_new',
+    help: 'From the plant data: both filters in use, at reference flow and viscosity.',
+    kind: 'pressureDifference',
+    physical: { minimum: 10, maximum: 1e7 },
+    default: 25e3,
+    accuracy: { relative: 0.1 },
+  },
+  housingShare: {
+    type: 'quantity',
+    label: 'Share of the housing in that drop',
+    symbol: 's',
+    help: 'Head, ports and bowl without element. The maker may state it; one fifth is a common guess.',
+    ...plugged,
+    default: 0.2,
+    accuracy: { absolute: 0.05 },
+  },
+  referenceFlow: {
+    type: 'quantity',
+    label: 'Reference flow, both together',
+    symbol: 'Q₀',
+    help: 'The flow at which the clean drop is stated.',
+    ...flow,
+    default: 4.5e-4,
+  },
+  referenceViscosity: {
+    type: 'quantity',
+    label: 'Reference viscosity',
+    symbol: 'ν₀',
+    help: 'The viscosity at which the clean drop is stated.',
+    kind: 'kinematicViscosity',
+    physical: { minimum: 1e-7, maximum: 1 },
+    default: 3e-6,
+  },
+  referenceDensity: {
+    type: 'quantity',
+    label: 'Reference density',
+    symbol: 'ρ₀',
+    help: 'The density that goes with the reference viscosity.',
+    kind: 'density',
+    physical: { minimum: 300, maximum: 2000 },
+    default: 828,
+  },
+  firstPlugged: {
+    type: 'quantity',
+    label: 'First filter: share of the element that is plugged',
+    symbol: 'b₁',
+    help: '100 % is an element that passes nothing, or one whose shut-off is closed.',
+    ...plugged,
+    default: 1,
+  },
+  secondPlugged: {
+    type: 'quantity',
+    label: 'Second filter: share of the element that is plugged',
+    symbol: 'b₂',
+    help: '0 % is a new element.',
+    ...plugged,
+    default: 0,
+  },
+  changeOut: {
+    type: 'quantity',
+    label: 'Drop at which the elements are changed',
+    symbol: 'Δp_max',
+    help: 'As the gauge across both shows it, at reference flow and viscosity.',
+    kind: 'pressureDifference',
+    physical: { minimum: 10, maximum: 1e7 },
+    default: 100e3,
+  },
+} as const satisfies Inputs
