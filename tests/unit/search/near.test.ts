@@ -64,7 +64,7 @@ describe('a word that is near to none', () => {
   })
 })
 
-it('ten thousand words are looked through within the time of a key press', () => {
+it('finds a near spelling among ten thousand words', () => {
   const letters = 'abcdefghijklmnopqrstuvwxyz'
   const uses: Record<string, number> = {}
   let seed = 7
