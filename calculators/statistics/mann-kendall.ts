@@ -56,6 +56,8 @@ export function mannKendall(points: readonly Point[]): MannKendall {
   const variance = kendallVariance(points.length, xTies, yTies)
   const z = s === 0 || variance <= 0 ? 0 : (s - Math.sign(s)) / Math.sqrt(variance)
   const counted = points.length <= COUNTED_UP_TO && xTies.length === 0 && yTies.length === 0
-  const probability = counted ? countedProbability(points.length, s) : Math.min(1, 2 * normalTail(Math.abs(z)))
+  const probability = counted
+    ? countedProbability(points.length, s)
+    : Math.min(1, 2 * normalTail(Math.abs(z)))
   return { s, z, probability }
 }

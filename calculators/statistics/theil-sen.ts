@@ -23,7 +23,12 @@ function pairSlopes(points: readonly Point[]): number[] {
   return slopes.sort((a, b) => a - b)
 }
 
-/** Sizes of the groups of equal values. */
+/**
+ * Sizes of the groups of equal values. [-]
+ * @param values any order [any unit]
+ * @returns one size, of two or more, for each value that stands more than once
+ * @source sen-1968 (ties)
+ */
 export function tieSizes(values: readonly number[]): number[] {
   const counts = new Map<number, number>()
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1)

@@ -14,13 +14,11 @@ export function PasteBox({ htmlId, columns, put }: Props) {
   return (
     <details class="paste-box">
       <summary>Paste a whole table</summary>
-      <label for={boxId}>
-        One row a line: {columns.join(', then ')}
-      </label>
+      <label for={boxId}>One row a line: {columns.join(', then ')}</label>
       <p class="field-help">
         From a spreadsheet as it is copied, or typed. Cells are parted by tabs or semicolons
-        {columns.length === 1 ? '; numbers in one line go down the column' : ''}. It replaces what stands in the
-        table above.
+        {columns.length === 1 ? '; numbers in one line go down the column' : ''}. It replaces what stands in
+        the table above.
       </p>
       <textarea
         id={boxId}

@@ -75,7 +75,8 @@ function readCells(calculator: Calculator, table: TableState): CellsRead {
       if (!field.reading.ok) return complain(field.reading.reason, field.reading.accepted)
       const declared = input?.type === 'table' ? input.columns[column] : undefined
       const outside =
-        declared && refuseOutside(key, { ...declared, label }, field.reading.si, declared.physical, field.unit)
+        declared &&
+        refuseOutside(key, { ...declared, label }, field.reading.si, declared.physical, field.unit)
       if (outside) return complain(outside.refusal.reason, outside.refusal.accepted)
       return [[column, field.reading.si]]
     })

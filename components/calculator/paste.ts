@@ -6,7 +6,11 @@ export interface Pasted {
 
 const BEGINS_LIKE_A_NUMBER = /^["'\s]*[-+−–.,]?\s*[\d½¼¾⅓⅔(]/
 
-const withoutQuotes = (cell: string): string => cell.trim().replace(/^"(.*)"$/, '$1').trim()
+const withoutQuotes = (cell: string): string =>
+  cell
+    .trim()
+    .replace(/^"(.*)"$/, '$1')
+    .trim()
 
 /**
  * The sign that parts the cells of a line. A comma alone parts only where it gives each line as many cells as the

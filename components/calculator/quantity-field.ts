@@ -86,4 +86,3 @@ export function shownAs(spec: FieldSpec, field: QuantityField, unit: string, pic
 export function meantIn(spec: FieldSpec, field: QuantityField, unit: string): QuantityField {
   return { ...field, unit, textUnit: unit, reading: readIn(spec, field.text, unit) }
 }
-

@@ -86,7 +86,9 @@ export function apply(specs: FieldSpecs, state: FormState, action: Action): Form
           : field,
       )
     case 'pickUnit':
-      return withField(state, action.field, (field) => shownAs(specOf(action.field), field, action.unit, true))
+      return withField(state, action.field, (field) =>
+        shownAs(specOf(action.field), field, action.unit, true),
+      )
     case 'choose':
       return { ...state, choices: { ...state.choices, [action.input]: action.value } }
     case 'pickOutputUnit':

@@ -31,7 +31,12 @@ export type TableAction =
       readonly of: QuantityField
       readonly reading: QuantityReading
     }
-  | { readonly type: 'pickColumnUnit'; readonly table: string; readonly column: string; readonly unit: string }
+  | {
+      readonly type: 'pickColumnUnit'
+      readonly table: string
+      readonly column: string
+      readonly unit: string
+    }
   | { readonly type: 'addRow'; readonly table: string }
   | { readonly type: 'removeRow'; readonly table: string; readonly row: number }
   /** Cells of a spreadsheet, put into the table from this cell on, to the right and down. */

@@ -10,7 +10,9 @@ const pointsOf = (x: readonly number[], y: readonly number[]) =>
   x.map((value, at) => ({ x: value, y: y[at] ?? Number.NaN }))
 
 const near = (value: number | undefined, expected: number, tolerance = 1e-9) =>
-  expect(Math.abs((value ?? Number.NaN) - expected)).toBeLessThanOrEqual(tolerance * Math.max(1, Math.abs(expected)))
+  expect(Math.abs((value ?? Number.NaN) - expected)).toBeLessThanOrEqual(
+    tolerance * Math.max(1, Math.abs(expected)),
+  )
 
 describe(`against ${vectors.library}`, () => {
   test.each(vectors.tails)('tail beyond %f', (z = 0, share = 0) => {
