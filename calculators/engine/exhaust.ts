@@ -8,6 +8,9 @@ export const COVERAGE = 1.96
 /** Squared standard error of a median over that of a mean, for a normal distribution: π/2. [-] */
 const MEDIAN_OVER_MEAN = Math.PI / 2
 
+/** Smaller chances are not told apart. [-] */
+export const SMALLEST_CHANCE = 1e-6
+
 export interface SetOfValues {
   readonly centre: number
   /** 1.4826 times the median absolute deviation. */
@@ -56,10 +59,11 @@ export function departureUncertainty(halfWidth: number, count: number): number {
  * @param departure [K], any sign
  * @param uncertainty half-width of its 95 % interval [K], above 0
  * @param count how many cylinders [-], 1 or more
- * @returns 1 − (1 − P)ⁿ with P the two tails of the normal distribution beyond the departure
+ * @returns 1 − (1 − P)ⁿ with P the two tails of the normal distribution beyond the departure; no less than one in
+ *   a million, since nobody knows the tails of a real pyrometer so far out
  * @source abramowitz-stegun (26.2, normal distribution)
  */
 export function chanceOfDeparture(departure: number, uncertainty: number, count: number): number {
   const one = Math.min(1, 2 * normalTail((COVERAGE * Math.abs(departure)) / uncertainty))
-  return -Math.expm1(count * Math.log1p(-one))
+  return Math.max(SMALLEST_CHANCE, -Math.expm1(count * Math.log1p(-one)))
 }

@@ -16,7 +16,7 @@ export default defineCalculator({
   },
   sources: ['iglewicz-hoaglin-1993', 'nist-handbook-statistics', 'gum-2008'],
   validity:
-    'One engine at one steady load, all cylinders read within a few minutes. Fewer than half of the cylinders may be at fault. Cylinders are taken as alike: where manifold and place make some of them run hotter by nature, compare each with its own earlier reading. What a hot or cold cylinder means and the floor under the deviation are common practice, no published source.',
+    'One engine at one steady load, all cylinders read within a few minutes. Fewer than half of the cylinders may be at fault. Cylinders are taken as alike: where manifold and place make some of them run hotter by nature, compare each with its own earlier reading. Chances below one in a million are not told apart. What a hot or cold cylinder means and the floor under the deviation are common practice, no published source.',
   inputs,
   outputs: {
     verdict: {

@@ -144,7 +144,7 @@ export function compute(input: Values) {
         'ratio',
       ),
       step('Straightened limit', 'x_max', `${ruleOf[input.law]}, of Δp_max − Δp_h0`, limit, 'ratio'),
-      step('Hours left by the line', 't_L', '(x_max − x) / b', meets.likely, 'time'),
+      { ...step('Hours left by the line', 't_L', '(x_max − x) / b', meets.likely, 'time'), unit: 'h' },
     ],
     notices: [
       ...noticesOf(input, now / input.changeOut),

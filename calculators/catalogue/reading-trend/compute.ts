@@ -60,7 +60,7 @@ export function compute(input: Values) {
       chance: trend.test.probability,
     },
     steps: [
-      step('Median of the hours', 't̃', 'middle value', trend.pivot.x, 'time'),
+      { ...step('Median of the hours', 't̃', 'middle value', trend.pivot.x, 'time'), unit: 'h' },
       step('Median of the readings', 'ỹ', 'middle value', trend.pivot.y, 'ratio'),
       step(
         'Slope in 1000 h',

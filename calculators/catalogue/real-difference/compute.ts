@@ -7,6 +7,8 @@ type Values = ValuesOf<typeof inputs>
 
 /** Half-width of a 95 % interval in standard deviations. */
 const COVERAGE = 1.96
+/** Smaller chances are not told apart: nobody knows a gauge's errors so far out. */
+const SMALLEST_CHANCE = 1e-6
 
 /** From here to the limit a third reading decides more than any sum. */
 const NEARLY = 0.7
@@ -43,13 +45,14 @@ export function compute(input: Values) {
       : Math.SQRT2 * input.repeatability
   const smallest = Math.hypot(gauges, Math.SQRT2 * input.unrest)
   const ratio = Math.abs(difference) / smallest
+  const chance = Math.max(SMALLEST_CHANCE, Math.min(1, 2 * normalTail(COVERAGE * ratio)))
   return {
     outputs: {
       verdict: ratio > 1 ? ('real' as const) : ('cannotBeTold' as const),
       difference,
       smallest,
       ratio,
-      chance: Math.min(1, 2 * normalTail(COVERAGE * ratio)),
+      chance,
     },
     steps: [
       step('Difference', 'd', 'x₂ − x₁', difference, 'ratio'),
@@ -66,7 +69,7 @@ export function compute(input: Values) {
         'Chance of so large a difference where there is none',
         'P',
         'both tails of the normal distribution beyond 1.96 E',
-        Math.min(1, 2 * normalTail(COVERAGE * ratio)),
+        chance,
         'ratio',
       ),
     ],
