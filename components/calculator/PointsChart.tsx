@@ -39,9 +39,21 @@ export function PointsChart({ calculator, state, evaluation }: Props) {
               </text>
             </g>
           ))}
-          {chart.lines.map((one) => (
-            <path key={one.label} class={one.edge ? 'chart-curve chart-edge' : 'chart-curve'} d={one.path} />
-          ))}
+          <svg
+            x={plot.left}
+            y={plot.top}
+            width={plot.right - plot.left}
+            height={plot.bottom - plot.top}
+            viewBox={`${plot.left} ${plot.top} ${plot.right - plot.left} ${plot.bottom - plot.top}`}
+          >
+            {chart.lines.map((one) => (
+              <path
+                key={one.label}
+                class={one.edge ? 'chart-curve chart-edge' : 'chart-curve'}
+                d={one.path}
+              />
+            ))}
+          </svg>
           {chart.points.map((point) => (
             <PointSign key={point.label} point={point} />
           ))}

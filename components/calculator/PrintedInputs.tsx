@@ -1,4 +1,5 @@
 import type { Calculator } from '../../calculators/calculator/types.ts'
+import { rowInWords } from '../../calculators/calculator/check-values.ts'
 import { unitOf } from '../../calculators/quantity/units.ts'
 import type { Evaluation } from './evaluate.ts'
 import { MathText } from './MathText.tsx'
@@ -63,7 +64,7 @@ function PrintedTable({ table }: { table: TableState }) {
       </thead>
       <tbody>
         {rowsThatCount(table).map((row, place) => (
-          <tr key={place}>
+          <tr key={rowInWords(table.spec, place)}>
             <th scope="row">{place + 1}</th>
             {columns.map(([id, column]) => {
               const field = row[id]

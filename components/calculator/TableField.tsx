@@ -115,12 +115,14 @@ export function TableField({ htmlId, input, table, problems, send }: Props) {
                   />
                 </th>
               ))}
-              <td class="row-end" />
+              <th scope="col" class="row-end">
+                <span class="unseen">Remove</span>
+              </th>
             </tr>
           </thead>
           <tbody>
             {rows.map((row, place) => (
-              <tr key={place}>
+              <tr key={at(place, first)}>
                 <th scope="row">{place + 1}</th>
                 {columns.map(([id, column]) => {
                   const field = row[id] as QuantityField

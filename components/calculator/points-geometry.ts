@@ -51,9 +51,11 @@ export function pointsOf(
   const yUnit = unitOfAxis(definition.y, state)
   const x = (si: number): number => fromSI(si, xUnit, definition.x.kind)
   const y = (si: number): number => fromSI(si, yUnit, definition.y.kind)
-  const drawn = [...points, ...lines.flatMap((one) => one.points)]
-  const across = drawn.map((point) => x(point.x))
-  const up = [...drawn, ...limits].map((point) => y(point.y))
+  const all = [...points, ...lines.flatMap((one) => one.points)]
+  const across = all.map((point) => x(point.x))
+  // The edges of a band may run far off; they are cut, so that the readings stay apart.
+  const middle = lines.filter((one) => !one.edge).flatMap((one) => one.points)
+  const up = [...points, ...middle, ...limits].map((point) => y(point.y))
   const xEnds = padded({ low: Math.min(...across), high: Math.max(...across) }, false)
   const yEnds = padded({ low: Math.min(...up), high: Math.max(...up) }, false)
   const xScale = scaleLinear([xEnds.low, xEnds.high], [plot.left, plot.right])

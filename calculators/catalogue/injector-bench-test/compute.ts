@@ -14,6 +14,8 @@ const DATA_SHEET_TEMPERATURE = 313.15
 const FAILED_BELOW = 0.8
 /** Half-width of the tester gauge's usual band, within which a limit cannot be told: common practice. [Pa] */
 const USUAL_DOUBT = 0.3e6
+/** Usual doubt of a corrected leak-off time, as a share of it: common practice. */
+const TIME_DOUBT = 0.06
 /** A leak-off time corrected by more than this factor leans on the oil's data sheet: common practice. */
 const LARGE_CORRECTION = 1.5
 
@@ -59,6 +61,11 @@ function noticesOf(input: Values, found: Found): Notice[] {
     notices.push({
       grade: 'caution',
       text: `The opening pressure lies within ${inWords(USUAL_DOUBT, 'pressureDifference')} of a limit, about what a tester’s gauge is good for. Check the gauge before the injector.`,
+    })
+  if (Math.abs(found.correctedTime / input.shortestLeakOff - 1) < TIME_DOUBT)
+    notices.push({
+      grade: 'caution',
+      text: 'The leak-off time lies so near its limit that stop-watch, oil and thermometer leave it open: look at its ±, and test again nearer to the stated temperature.',
     })
   const factor = found.correctedTime / input.leakOffTime
   if (factor > LARGE_CORRECTION || factor < 1 / LARGE_CORRECTION)

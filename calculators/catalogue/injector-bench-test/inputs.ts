@@ -12,7 +12,7 @@ const viscosity = {
 } as const satisfies Partial<QuantityInput>
 
 /** Invented: the other eleven of a set. */
-const others = [27.6, 27.4, 27.8, 27.5, 27.7, 27.3, 27.6, 27.5, 27.9, 27.4, 27.6]
+const others = [27.3, 27.1, 27.5, 27.2, 27.4, 27.0, 27.3, 27.2, 27.6, 27.1, 27.3]
 
 /** Accuracies: common practice, no published source. */
 export const inputs = {
@@ -76,7 +76,7 @@ export const inputs = {
     kind: 'time',
     units: ['s'],
     physical: { minimum: 0.1, maximum: 3600 },
-    default: 9,
+    default: 8.5,
     accuracy: { absolute: 0.3 },
   },
   shortestLeakOff: {

@@ -69,7 +69,7 @@ export default defineCalculator({
   points: {
     x: { label: 'Running hours', symbol: 't', kind: 'time', follows: 'readings.hours' },
     y: { label: 'Reading', symbol: 'y', kind: 'ratio' },
-    points: (input) => pointsOf(input).map((point, at) => ({ label: `Reading ${at + 1}`, ...point })),
+    points: (input) => pointsOf(input).map(({ x, y }, at) => ({ label: `Reading ${at + 1}`, x, y })),
     lines: (input) => trendLines(pointsOf(input), input.lookAhead, (y) => y),
     limits: (input) => [{ label: 'Limit', y: input.limit }],
   },

@@ -80,6 +80,6 @@ export const inputs = {
     kind: 'time',
     units: ['h', 'd'],
     physical: { minimum: HOUR, maximum: 1e6 * HOUR },
-    default: 2000 * HOUR,
+    default: 4000 * HOUR,
   },
 } as const satisfies Inputs

@@ -34,7 +34,7 @@ export const inputs = {
     symbol: 'x₂',
     help: 'In the same unit, taken in the same state of the engine.',
     ...number,
-    default: 198,
+    default: 199,
   },
   firstAccuracy: {
     type: 'quantity',

@@ -9,7 +9,7 @@ import vectors from './statistics.json' with { type: 'json' }
 const pointsOf = (x: readonly number[], y: readonly number[]) =>
   x.map((value, at) => ({ x: value, y: y[at] ?? Number.NaN }))
 
-const near = (value: number | undefined, expected: number, tolerance = 1e-9) =>
+const expectNear = (value: number | undefined, expected: number, tolerance = 1e-9) =>
   expect(Math.abs((value ?? Number.NaN) - expected)).toBeLessThanOrEqual(
     tolerance * Math.max(1, Math.abs(expected)),
   )
@@ -19,23 +19,23 @@ describe(`against ${vectors.library}`, () => {
     expect(Math.abs(normalTail(z) / share - 1)).toBeLessThan(1e-11)
   })
 
-  test.each(vectors.quantiles)('quantile of %f', (share = 0, z = 0) => near(normalQuantile(share), z))
+  test.each(vectors.quantiles)('quantile of %f', (share = 0, z = 0) => expectNear(normalQuantile(share), z))
 
   test(`${vectors.series.length} random series: line, its interval, S and its probability, median, MAD`, () => {
     expect(vectors.series.length).toBeGreaterThan(250)
     for (const one of vectors.series) {
       const points = pointsOf(one.x, one.y)
       const line = theilSen(points, 0.95)
-      near(line?.slope, one.slope)
-      near(line?.intercept, one.intercept)
-      near(line?.lowSlope, one.low)
-      near(line?.highSlope, one.high)
+      expectNear(line?.slope, one.slope)
+      expectNear(line?.intercept, one.intercept)
+      expectNear(line?.lowSlope, one.low)
+      expectNear(line?.highSlope, one.high)
       const test = mannKendall(points)
       expect(test.s).toBe(one.s)
-      near(test.z, one.z)
-      near(test.probability, one.p)
-      near(median(one.y), one.median)
-      near(medianAbsoluteDeviation(one.y), one.mad)
+      expectNear(test.z, one.z)
+      expectNear(test.probability, one.p)
+      expectNear(median(one.y), one.median)
+      expectNear(medianAbsoluteDeviation(one.y), one.mad)
     }
   })
 })
@@ -47,14 +47,14 @@ describe('series printed elsewhere', () => {
     ['mkac', [1, 2, 3, 5], [2, 3, 5, 10], 2, -1],
   ])('inputs of the R package %s', (_, x, y, slope, intercept) => {
     const line = theilSen(pointsOf(x, y), 0.95)
-    near(line?.slope, slope)
-    near(line?.intercept, intercept)
+    expectNear(line?.slope, slope)
+    expectNear(line?.intercept, intercept)
   })
 
   test('Tietjen and Moore: only the last of the mass-spectrometer series stands out', () => {
     const series = [199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57]
-    near(median(series), 201.37)
-    near(medianAbsoluteDeviation(series), 0.995)
+    expectNear(median(series), 201.37)
+    expectNear(medianAbsoluteDeviation(series), 0.995)
     const z = modifiedZ(series, 0)
     expect(z.map((one) => Math.abs(one) > STANDS_OUT)).toEqual([...Array(7).fill(false), true])
     expect(z[7]).toBeCloseTo(29.96, 2)
@@ -73,7 +73,7 @@ describe('series printed elsewhere', () => {
 })
 
 test('the factor of the MAD is that of the normal distribution', () => {
-  near(SIGMA_PER_MAD, 1 / normalQuantile(0.75), 1e-12)
+  expectNear(SIGMA_PER_MAD, 1 / normalQuantile(0.75), 1e-12)
 })
 
 test('no line through points of one x, and nothing but equal values has neither trend nor spread', () => {
