@@ -69,7 +69,7 @@ step('browser installed', () => {
   ensureChromium()
   return true
 })
-step('types', () => tool('@astrojs/check'))
+step('types', () => tool('astro', 'check'))
 step('lint', () => tool('oxlint', '-c', 'tests/lint/oxlint.json', '--deny-warnings', '.'))
 step('format', () => tool('prettier', '--check', '--ignore-path', 'tests/lint/prettierignore', '.'))
 vitest('units, references, laws, content', [

@@ -205,6 +205,8 @@ export interface Calculator<I extends Inputs = Inputs, O extends Outputs = Outpu
   readonly title: string
   /** One line: the question it answers. */
   readonly purpose: string
+  /** Shop words and other names by which people look for it. */
+  readonly alsoCalled?: readonly string[]
   /** TeX, rendered to MathML at build time, and the same in a sentence. */
   readonly equation: { readonly tex: string; readonly words: string }
   /** Ids in content/sources. */

@@ -4,6 +4,25 @@ import type { Calculator } from '../calculator/types.ts'
 export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'density-and-volume': () => import('./density-and-volume/index.ts').then((module) => module.default),
   'filter-pressure-drop': () => import('./filter-pressure-drop/index.ts').then((module) => module.default),
+  'fuel-in-oil-by-flash-point': () =>
+    import('./fuel-in-oil-by-flash-point/index.ts').then((module) => module.default),
+  'fuel-in-oil-by-viscosity': () =>
+    import('./fuel-in-oil-by-viscosity/index.ts').then((module) => module.default),
+  'kinematic-and-dynamic-viscosity': () =>
+    import('./kinematic-and-dynamic-viscosity/index.ts').then((module) => module.default),
+  'mass-from-metered-volume': () =>
+    import('./mass-from-metered-volume/index.ts').then((module) => module.default),
+  'temperature-for-viscosity': () =>
+    import('./temperature-for-viscosity/index.ts').then((module) => module.default),
+  'heater-duty': () => import('./heater-duty/index.ts').then((module) => module.default),
+  'injector-cooling': () => import('./injector-cooling/index.ts').then((module) => module.default),
+  'orifice-flow': () => import('./orifice-flow/index.ts').then((module) => module.default),
+  'return-and-recirculation': () =>
+    import('./return-and-recirculation/index.ts').then((module) => module.default),
+  'spring-shim': () => import('./spring-shim/index.ts').then((module) => module.default),
+  'spring-valve': () => import('./spring-valve/index.ts').then((module) => module.default),
+  'tank-temperature': () => import('./tank-temperature/index.ts').then((module) => module.default),
+  'valve-coefficient': () => import('./valve-coefficient/index.ts').then((module) => module.default),
   'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
   'viscosity-at-temperature': () =>
     import('./viscosity-at-temperature/index.ts').then((module) => module.default),
@@ -17,4 +36,6 @@ export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'range-and-hours': () => import('./range-and-hours/index.ts').then((module) => module.default),
   'reading-trend': () => import('./reading-trend/index.ts').then((module) => module.default),
   'real-difference': () => import('./real-difference/index.ts').then((module) => module.default),
+  'viscosity-of-blend': () => import('./viscosity-of-blend/index.ts').then((module) => module.default),
+  'viscosity-scales': () => import('./viscosity-scales/index.ts').then((module) => module.default),
 }

@@ -72,8 +72,25 @@ export function viscosityFromWaltherZPrinted(z: number): number {
   return (excess - term) * SQUARE_MILLIMETRE
 }
 
-function doubleLogarithm(kinematicViscosity: number): number {
+/**
+ * W of the equation, log log Z: it falls on a straight line against log T, and it blends by shares. [-]
+ * @param kinematicViscosity [m²/s], above LOWEST_VISCOSITY
+ * @returns W; not a number below that limit
+ * @source astm-d341 (short form), astm-d7152
+ */
+export function doubleLogarithm(kinematicViscosity: number): number {
   return Math.log10(Math.log10(waltherZ(kinematicViscosity)))
+}
+
+/**
+ * Kinematic viscosity whose W = log log Z is given. [m²/s]
+ * @param w W of the equation [-]
+ * @returns the viscosity; infinite where Z leaves the range of numbers
+ * @source astm-d341 (short form, solved exactly)
+ */
+export function viscosityFromDoubleLogarithm(w: number): number {
+  const z = 10 ** (10 ** w)
+  return Number.isFinite(z) ? viscosityFromWaltherZ(z) : Infinity
 }
 
 /**
@@ -109,6 +126,16 @@ export function lineThroughPoint(point: ViscosityPoint, slope: number): WaltherL
  * @source astm-d341
  */
 export function viscosityOnLine(line: WaltherLine, temperature: number): number {
-  const z = 10 ** (10 ** (line.intercept - line.slope * Math.log10(temperature)))
-  return Number.isFinite(z) ? viscosityFromWaltherZ(z) : Infinity
+  return viscosityFromDoubleLogarithm(line.intercept - line.slope * Math.log10(temperature))
+}
+
+/**
+ * Temperature at which the line reaches a viscosity, 10^((A − log log Z)/B). [K]
+ * @param line intercept A and slope B [-]; the slope must not be zero
+ * @param kinematicViscosity wanted viscosity [m²/s], 0.21e-6 to 20; outside it is an extrapolation of the fit
+ * @returns the temperature; infinite, zero or not a number where the line never comes to that viscosity
+ * @source astm-d341
+ */
+export function temperatureOnLine(line: WaltherLine, kinematicViscosity: number): number {
+  return 10 ** ((line.intercept - doubleLogarithm(kinematicViscosity)) / line.slope)
 }

@@ -44,3 +44,15 @@ export function valveFlow(valve: SpringValve, inlet: number, backPressure: numbe
 export function springSetting(inlet: number, backPressure: number, override: number): number {
   return inlet - backPressure - override
 }
+
+/**
+ * Inlet pressure at which a spring valve is shut again. [Pa]
+ * @param valve cracking [Pa]; override and full flow are not used
+ * @param blowdown cracking less reseating, as a share of cracking [-], 0 to 1
+ * @param backPressure at the valve's outlet [Pa]
+ * @returns the inlet pressure, against the same reference as the back pressure
+ * @source iso-4126-1 (terms)
+ */
+export function reseatingPressure(valve: SpringValve, blowdown: number, backPressure: number): number {
+  return valve.cracking * (1 - blowdown) + backPressure
+}

@@ -94,6 +94,35 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
     '1/degF',
     '1/K',
   ),
+  force: kind('force', 'force', 'N', ['N', 'kN', 'lbf'], 'N', 'lbf', 'N'),
+  springRate: kind('springRate', 'spring rate', 'N/m', ['N/mm', 'N/m', 'lbf/in'], 'N/mm', 'lbf/in', 'N/mm'),
+  specificHeat: kind(
+    'specificHeat',
+    'specific heat',
+    'J/(kg.K)',
+    ['kJ/(kg.K)', 'J/(kg.K)', 'Btu/(lb.degF)'],
+    'kJ/(kg.K)',
+    'Btu/(lb.degF)',
+    'kJ/(kg.K)',
+  ),
+  heatTransferCoefficient: kind(
+    'heatTransferCoefficient',
+    'heat transfer coefficient',
+    'W/(m2.K)',
+    ['W/(m2.K)', 'Btu/(h.ft2.degF)'],
+    'W/(m2.K)',
+    'Btu/(h.ft2.degF)',
+    'W/(m2.K)',
+  ),
+  thermalConductance: kind(
+    'thermalConductance',
+    'thermal conductance',
+    'W/K',
+    ['W/K', 'kW/K', 'Btu/(h.degF)'],
+    'W/K',
+    'Btu/(h.degF)',
+    'W/K',
+  ),
 }
 
 export function kindOf(id: KindId): Kind {
@@ -127,7 +156,22 @@ const customary = new Set(
     'inHg',
     'inH2O',
     'ftH2O',
-  ].concat(['lb/ft3', 'gal/min', 'gal/h', 'impgal/min', 'impgal/h', 'lb/h', 'hp', 'lbf.ft', '1/degF']),
+  ].concat([
+    'lb/ft3',
+    'gal/min',
+    'gal/h',
+    'impgal/min',
+    'impgal/h',
+    'lb/h',
+    'hp',
+    'lbf.ft',
+    '1/degF',
+    'lbf',
+    'lbf/in',
+    'Btu/(lb.degF)',
+    'Btu/(h.ft2.degF)',
+    'Btu/(h.degF)',
+  ]),
 )
 
 /**

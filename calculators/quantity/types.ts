@@ -29,6 +29,11 @@ export type KindId =
   | 'rotationalSpeed'
   | 'torque'
   | 'volumeExpansion'
+  | 'force'
+  | 'springRate'
+  | 'specificHeat'
+  | 'heatTransferCoefficient'
+  | 'thermalConductance'
 
 export interface Kind {
   readonly id: KindId

@@ -15,6 +15,8 @@ const MERCURY = 13595.1
 const WATER = 1000
 /** Statute mile of 5280 ft [m], exact. @source nist-sp811 */
 const MILE = 5280 * FOOT
+/** International table: the factor of 1 cal/g, 4.1868 kJ/kg, makes 1 Btu/(lb·°F) as large as 1 cal/(g·°C). @source nist-sp811 */
+const BTU = (4186.8 * POUND * 5) / 9
 const MINUTE = 60
 const HOUR = 3600
 
@@ -184,6 +186,28 @@ const table: readonly Unit[] = [
 
   unit('1/K', '1/K', '1/K', 1, '/K|K-1|1/degC|/degC|1/°C|/°C|per K|per degC'),
   unit('1/degF', '1/°F', '1/K', 9 / 5, '/degF|/°F|per degF|1/F|/F'),
+
+  unit('N', 'N', 'N', 1, 'newton|newtons'),
+  unit('kN', 'kN', 'N', 1000, 'kilonewton|kilonewtons'),
+  unit('lbf', 'lbf', 'N', POUND * GRAVITY, 'pound force|pounds force'),
+  unit('N/m', 'N/m', 'N/m', 1),
+  unit('N/mm', 'N/mm', 'N/m', 1000),
+  unit('lbf/in', 'lbf/in', 'N/m', (POUND * GRAVITY) / INCH, 'lb/in|lbs/in|lbf/inch'),
+
+  unit('J/(kg.K)', 'J/(kg·K)', 'J/(kg.K)', 1, 'J/kgK|J/kg/K'),
+  unit('kJ/(kg.K)', 'kJ/(kg·K)', 'J/(kg.K)', 1000, 'kJ/kgK|kJ/kg/K'),
+  unit('Btu/(lb.degF)', 'Btu/(lb·°F)', 'J/(kg.K)', (BTU / POUND) * (9 / 5), 'Btu/lb/°F'),
+  unit('W/(m2.K)', 'W/(m²·K)', 'W/(m2.K)', 1, 'W/m2K|W/m2/K'),
+  unit(
+    'Btu/(h.ft2.degF)',
+    'Btu/(h·ft²·°F)',
+    'W/(m2.K)',
+    (BTU * 9) / (5 * HOUR * FOOT ** 2),
+    'Btu/(hr.ft2.°F)|Btu/h/ft2/°F',
+  ),
+  unit('W/K', 'W/K', 'W/K', 1, 'W/°C'),
+  unit('kW/K', 'kW/K', 'W/K', 1000, 'kW/°C'),
+  unit('Btu/(h.degF)', 'Btu/(h·°F)', 'W/K', (BTU * 9) / (5 * HOUR), 'Btu/(hr.°F)|Btu/h/°F'),
 ]
 
 export const units: Readonly<Record<string, Unit>> = Object.freeze(

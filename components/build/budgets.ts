@@ -5,7 +5,7 @@ export interface Budget {
   /** Compressed bytes that a first view may fetch. */
   html: number
   css: number
-  /** JavaScript that the page runs on its own, without a calculator in it. */
+  /** JavaScript that runs before anybody has touched the page. */
   script: number
 }
 
@@ -22,11 +22,11 @@ export const budgets: Record<PageKind, Budget> = {
   list: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
 }
 
-/** A calculator's island with its framework, its own code and the readings of units, without mathjs. */
-export const islandScriptBudget = 64 * KB
-
-/** The island's renderer on a page that holds no island: nothing of it may be there. */
-export const frameworkBudgetWithoutIsland = 0
+/**
+ * What a page fetches when somebody searches or a calculator comes into view: framework, form, the calculation and
+ * the search. Where no calculator stands, nothing of the framework may be fetched, now or later.
+ */
+export const onDemandBudget = 64 * KB
 
 /** The words by which a wrong spelling is mended: fetched once, when somebody first searches. */
 export const nearWordsBudget = 60 * KB

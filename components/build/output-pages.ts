@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs'
-import { join, relative, sep } from 'node:path'
+import { join, sep } from 'node:path'
 
 export interface OutputPage {
   /** Address below the site's root, such as '/circuit/the-circuit/'. */
@@ -18,5 +18,5 @@ export function outputPages(folder: string): OutputPage[] {
 }
 
 function addressOf(name: string): string {
-  return `/${relative('.', name).split(sep).join('/')}`.replace(/index\.html$/, '')
+  return `/${name.split(sep).join('/')}`.replace(/index\.html$/, '')
 }

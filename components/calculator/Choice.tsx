@@ -27,7 +27,6 @@ export function Choice({ htmlId, id, input, value, send }: Props) {
         <select
           id={htmlId}
           name={id}
-          autocomplete="off"
           aria-describedby={helpId}
           value={value}
           onChange={(event) => choose(event.currentTarget.value)}

@@ -13,7 +13,9 @@ class CalculatorElement extends HTMLElement {
     if (this.#woken) return
     this.#woken = true
     this.#observer.disconnect()
-    void import('./mount.tsx').then(({ mount }) => mount(this))
+    import('./mount.tsx')
+      .then(({ mount }) => mount(this))
+      .catch(() => this.querySelector('[data-not-loaded]')?.removeAttribute('hidden'))
   }
   readonly #observer = new IntersectionObserver(
     (entries) => {

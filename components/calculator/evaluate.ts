@@ -152,7 +152,7 @@ export function evaluate(calculator: Calculator, specs: FieldSpecs, state: FormS
   const typed = state.fields[field]
   const problem =
     spec === undefined || typed === undefined
-      ? { label: 'The inputs together', reason, accepted }
+      ? { label: 'These inputs together', reason, accepted }
       : { label: spec.label, read: shownQuantity(typed, spec), reason, accepted }
   return { ...soFar, problems: { [field]: problem } }
 }

@@ -29,5 +29,5 @@ export function spokenResult(calculator: Calculator, state: FormState, evaluatio
 export function briefResult(calculator: Calculator, state: FormState, evaluation: Evaluation): string {
   if (evaluation.result !== undefined) return outputTexts(calculator, state, evaluation.result)[0] ?? ''
   const [first] = Object.values(evaluation.problems)
-  return first === undefined ? '' : `No result: see ${first.label}`
+  return first === undefined ? '' : `No result: ${first.label}`
 }

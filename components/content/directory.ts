@@ -49,12 +49,12 @@ export async function procedurePages(): Promise<PageEntry[]> {
 export async function calculatorPages(): Promise<PageEntry[]> {
   const calculators = await Promise.all(Object.values(catalogue).map((load) => load()))
   return calculators
-    .map(({ id, title, purpose, sources }) => ({
+    .map(({ id, title, purpose, alsoCalled, sources }) => ({
       path: `/calculators/${id}/`,
       kind: 'calculator' as const,
       title,
       summary: purpose,
-      alsoCalled: [],
+      alsoCalled: [...(alsoCalled ?? [])],
       sources,
       calculators: [],
     }))

@@ -19,7 +19,7 @@ export function offlineEdition(): AstroIntegration {
         const { count, size, warnings } = await generateSW({
           globDirectory: directory,
           globPatterns: ['**/*'],
-          globIgnores: ['sw.js', '_headers'],
+          globIgnores: ['sw.js', '_headers', 'screenshots/**'],
           swDest: join(directory, 'sw.js'),
           // An address that carries the state of a calculator is still the same page.
           ignoreURLParametersMatching: [/.*/],

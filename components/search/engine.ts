@@ -27,6 +27,7 @@ export async function loadEngine(): Promise<Engine> {
     baseUrl: import.meta.env.BASE_URL,
     metaCacheTag: near.tag,
     excerptLength: EXCERPT_WORDS,
+    excerptEllipsis: '…',
     ranking: { metaWeights },
   })
   const vocabulary = new Vocabulary(near.words)

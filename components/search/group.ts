@@ -1,4 +1,5 @@
-import { plain, searchWords, stem, stemsOf } from './query.ts'
+import { formsOf, plain, searchWords, stem, stemsOf } from './query.ts'
+import { withoutHeading } from './pieces.ts'
 import type { PagefindPage, PagefindSection } from './pagefind.ts'
 
 /** Kinds of pages in the order in which their results stand: whoever searches mostly has a fault before them. */
@@ -13,6 +14,9 @@ export const kinds = [
 ] as const
 
 export type KindOfResult = (typeof kinds)[number]['id']
+
+/** Kinds whose results are entries of one page that lists them. */
+const entryKinds: ReadonlySet<KindOfResult> = new Set(['caution', 'glossary'])
 
 /** One line of the results. */
 export interface Hit {
@@ -62,13 +66,20 @@ export function fitOf(words: string[], title: string, aliases: string): number {
   const asked = [...stemsOf(words.join(' '))]
   const fit = (name: string, same: number, more: number): number => {
     if (!holdsAll(stemsOf(name), asked)) return 0
-    const meaningful = [...stemsOf(searchWords(name).join(' '))]
-    return meaningful.every((part) => asked.some((word) => fitsWord(part, word))) ? same : more
+    return searchWords(name).every((word) => isAsked(word, asked)) ? same : more
   }
   return Math.max(
     fit(title, fits.wordsOfTitle, fits.inTitle),
     ...aliases.split(';').map((alias) => fit(alias, fits.wordsOfAlias, fits.inAlias)),
   )
+}
+
+/** Whether a word of a name was asked for: as a whole, or in all the parts that its hyphens join. */
+function isAsked(word: string, asked: readonly string[]): boolean {
+  const forms = formsOf(word).map(stem)
+  const parts = forms.length > 1 ? forms.slice(0, -1) : forms
+  const fits = (part: string) => asked.some((typed) => fitsWord(part, typed))
+  return parts.every(fits) || forms.slice(-1).every(fits)
 }
 
 function holdsAll(held: ReadonlySet<string>, asked: readonly string[]): boolean {
@@ -88,7 +99,12 @@ export function hitOf(page: PagefindPage, score: number, query: string, words: s
   if (named) return { ...base, url: page.url }
   const section = bestSection(page.sub_results)
   if (section === undefined) return { ...base, url: page.url, excerpt: page.excerpt }
-  return { ...base, url: section.url, section: section.title, excerpt: section.excerpt }
+  return {
+    ...base,
+    url: section.url,
+    section: section.title,
+    excerpt: withoutHeading(section.excerpt, section.title),
+  }
 }
 
 /** Hits of one kind, those first whose names fit, then as Pagefind scored them. */
@@ -98,18 +114,24 @@ export function ranked(hits: Hit[]): Hit[] {
 
 /**
  * The few pages that the query names, in the order of the groups: those with the best fitting names, unless they are
- * so many that the query names none. A term of the glossary comes in only where it is the query and no page is.
+ * so many that the query names none. An entry of a list, such as a term of the glossary, comes in only where it is
+ * the query and no page has that in its title.
  */
 export function namedBy(groups: Group[]): Hit[] {
-  const terms = groups.filter((group) => group.kind === 'glossary').flatMap((group) => group.hits)
-  const pages = groups.filter((group) => group.kind !== 'glossary').flatMap((group) => group.hits)
-  const best = Math.max(0, ...pages.map((hit) => hit.fit))
-  const named =
-    best >= fits.wordsOfAlias
-      ? pages.filter((hit) => hit.fit === best)
-      : terms.filter((hit) => hit.fit >= fits.wordsOfAlias)
-  if (named.length === 0 && best > 0) named.push(...pages.filter((hit) => hit.fit === best))
+  const hits = groups.flatMap((group) => group.hits)
+  const pages = hits.filter((hit) => !entryKinds.has(hit.kind))
+  const best = Math.max(0, ...pages.map(levelOf))
+  let named = pages.filter((hit) => levelOf(hit) === best && best > 0)
+  if (best < fits.inTitle) {
+    const entries = hits.filter((hit) => entryKinds.has(hit.kind) && hit.fit >= fits.wordsOfAlias)
+    if (entries.length > 0) named = entries
+  }
   return named.length <= MOST_NAMED ? named : []
+}
+
+/** A page that has the words in its title is named as well as one that goes by them. */
+function levelOf({ fit }: Hit): number {
+  return fit === fits.wordsOfAlias ? fits.inTitle : fit
 }
 
 function kindOf(kind: string | undefined): KindOfResult {

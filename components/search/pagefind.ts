@@ -9,6 +9,7 @@ export interface PagefindOptions {
   /** Part of the address of the index's first file: the same as long as the index is. */
   metaCacheTag: string
   excerptLength: number
+  excerptEllipsis: string
   ranking: { pageLength?: number; termSimilarity?: number; metaWeights: Record<string, number> }
 }
 

@@ -17,6 +17,14 @@ export function piecesOfExcerpt(excerpt: string): Piece[] {
     .filter((piece) => piece.text !== '')
 }
 
+/** An excerpt that begins in its section's heading, without that: the heading stands above it already. */
+export function withoutHeading(excerpt: string, heading: string): string {
+  const [beginning = '', first = ''] = /^(?:…\s)?(.*?)\.(?:<\/mark>)?\s+/s.exec(excerpt) ?? []
+  return first !== '' && heading.endsWith(first.replace(/<\/?mark>/g, ''))
+    ? excerpt.slice(beginning.length)
+    : excerpt
+}
+
 /** The pieces of a plain text in which the words of these stems are marked. */
 export function piecesOfText(text: string, stems: ReadonlySet<string>): Piece[] {
   return text

@@ -7,14 +7,14 @@ const MAXIMUM_WORDS = 12
 /** Words that a question is built with and that no page is about. */
 const fillers = new Set(
   (
-    'a an and are as at be been but by can cant could did do does doesnt dont for from get gets got had has have how ' +
-    'i if in into is isnt it its me my of or our please should so some than that the their them then there these ' +
-    'this those to was we were what when where which while who why will with wont would you your'
+    'a about an and are as at be been but by can cant could did do does doesnt dont for from get gets got had has have how ' +
+    'i if in into is isnt it its many me mean means much my of or our please should so some than that the their them then there these ' +
+    'this those to was we were what when where which while who why will with wont work works would you your'
   ).split(' '),
 )
 
 /** Endings that a word takes without becoming another word, the longer ones first. */
-const endings = /(?:ings?|ies|ied|ers?|ed|es|[esy])$/
+const endings = /(?:ings?|ies|ied|ers?|ed|es|[ey]|(?<!s)s)$/
 
 /** Shortest rest that an ending may leave. */
 const SHORTEST_STEM = 3

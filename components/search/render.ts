@@ -2,7 +2,7 @@ import { href } from '../layout/href.ts'
 import type { Answer, Asked } from './answer.ts'
 import { kinds, markedStems } from './group.ts'
 import type { Group, Hit } from './group.ts'
-import { notesOn } from './lines.ts'
+import { countOf, notesOn } from './lines.ts'
 import { piecesOfExcerpt, piecesOfText } from './pieces.ts'
 import type { Piece } from './pieces.ts'
 
@@ -13,14 +13,20 @@ export interface Actions {
   search(word: string): void
 }
 
+/** How much was found and what was done to the query on the way, to be shown and read aloud. */
+export function statusOf(answer: Answer): HTMLElement[] {
+  return [
+    element('p', undefined, countOf(answer)),
+    ...notesOn(answer).map((note) => element('p', 'search-note', note)),
+  ]
+}
+
 /** The answer as elements. Texts go in as text nodes: neither a query nor a page can bring markup. */
 export function resultsOf(answer: Answer, idPrefix: string, actions: Actions): HTMLElement[] {
-  const notes = notesOn(answer).map((note) => element('p', 'search-note', note))
-  if (answer.count === 0) return [...notes, nothingFound(answer, actions)]
+  if (answer.count === 0) return [nothingFound(answer, actions)]
   const stems = markedStems(answer.words)
   const named = answer.named.length > 0 ? [bestMatches(answer.named, stems, idPrefix)] : []
-  const groups = answer.groups.map((group) => groupOf(group, answer, stems, idPrefix, actions))
-  return [...notes, ...named, ...groups]
+  return [...named, ...answer.groups.map((group) => groupOf(group, answer, stems, idPrefix, actions))]
 }
 
 function bestMatches(hits: Hit[], stems: ReadonlySet<string>, idPrefix: string): HTMLElement {
@@ -74,8 +80,8 @@ function lineOf(hit: Hit, stems: ReadonlySet<string>, kind?: string): HTMLElemen
   link.href = hit.url
   const title = element('span', 'search-title')
   title.append(...nodesOf(piecesOfText(hit.title, stems)))
-  if (kind !== undefined) title.append(' ', element('span', 'search-kind', kind))
   link.append(title)
+  if (kind !== undefined) link.append(' ', element('span', 'search-kind', kind))
   if (hit.section !== undefined) {
     const section = element('span', 'search-section')
     section.append(...nodesOf(piecesOfText(hit.section, stems)))
@@ -123,7 +129,7 @@ function nodesOf(pieces: Piece[]): Node[] {
   )
 }
 
-function element<Tag extends keyof HTMLElementTagNameMap>(
+export function element<Tag extends keyof HTMLElementTagNameMap>(
   tag: Tag,
   className?: string,
   text?: string,

@@ -1,9 +1,8 @@
 import type { Answer } from './answer.ts'
 import type { Engine } from './engine.ts'
-import { countOf } from './lines.ts'
 import { keysOf } from './keys.ts'
 import { MAXIMUM_QUERY_LENGTH } from './query.ts'
-import { allPages, resultsOf } from './render.ts'
+import { allPages, element, resultsOf, statusOf } from './render.ts'
 
 /** Rest in typing after which the search begins. */
 const DEBOUNCE_MILLISECONDS = 80
@@ -13,6 +12,8 @@ const PATIENCE_MILLISECONDS = 250
 
 /** Letters below which too much would be found. */
 const SHORTEST_QUERY = 2
+
+const NOT_LOADED = 'The search could not be loaded: there is no connection, or the site has no index.'
 
 let engine: Promise<Engine> | undefined
 
@@ -44,7 +45,7 @@ export function setUpSearch(root: HTMLElement): void {
     if (keepsAddress) keepInAddress(query)
     if (query.length < SHORTEST_QUERY) {
       answer = Promise.resolve(undefined)
-      show('', [])
+      show([], [])
       return
     }
     answer = answerFor(query)
@@ -60,11 +61,11 @@ export function setUpSearch(root: HTMLElement): void {
       const found = await loaded.answer(query)
       if (query !== asked) return undefined
       const actions = { more: loaded.more, search: (word: string) => replace(word) }
-      show(countOf(found), resultsOf(found, field.id, actions))
+      show(statusOf(found), resultsOf(found, field.id, actions))
       return found
     } catch {
       if (query !== asked) return undefined
-      show('The search could not be loaded: there is no connection, or the site has no index.', [allPages()])
+      show([element('p', undefined, NOT_LOADED)], [allPages()])
       asked = ''
       return undefined
     } finally {
@@ -72,8 +73,8 @@ export function setUpSearch(root: HTMLElement): void {
     }
   }
 
-  function show(message: string, elements: HTMLElement[]): void {
-    status.textContent = message
+  function show(messages: HTMLElement[], elements: HTMLElement[]): void {
+    status.replaceChildren(...messages)
     results.replaceChildren(...elements)
   }
 

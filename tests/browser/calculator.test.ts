@@ -286,13 +286,22 @@ describe('the page as it was built', () => {
   it('is a worked example for a reader without JavaScript', async () => {
     const { page, context } = await site.open(VISCOSITY, { javaScriptEnabled: false })
     expect(await value(page)).toMatch(/^132\.1 ± 1\.3 mm²\/s$/)
-    expect(await page.locator('.calculator-still').isVisible()).toBe(true)
+    expect(await page.locator('noscript .calculator-still').isVisible()).toBe(true)
     expect(await page.locator('.working li').count()).toBeGreaterThan(3)
     expect(await page.getByRole('img', { name: /Viscosity .* against Wanted temperature/ }).isVisible()).toBe(
       true,
     )
     expect(await page.locator('.worked-example').innerText()).toContain('As published')
     expect(await page.getByRole('button', { name: 'Copy link' }).isVisible()).toBe(false)
+    await context.close()
+  })
+
+  it('says so when its script does not come', async () => {
+    const { page, context } = await site.open()
+    await page.route(/mount\..*\.js/, (route) => route.abort())
+    await page.goto(site.address(VISCOSITY))
+    await page.getByText('could not be loaded').waitFor()
+    expect(await value(page)).toMatch(/^132\.1/)
     await context.close()
   })
 

@@ -122,7 +122,7 @@ describe.each(screens)('the three jobs, $screen', ({ options }) => {
     const all = await form.innerText()
     for (const expected of ['Working', 'ASTM D341', 'Worked example']) expect(all).toContain(expected)
     expect(await form.locator('svg[role="img"]').count()).toBe(1)
-    await expect.poll(() => new URL(page.url()).search).toContain('104')
+    await expect.poll(() => new URL(page.url()).search).toContain('wantedTemperature=60')
     const address = page.url()
     const result = await form.locator('.value').first().innerText()
 

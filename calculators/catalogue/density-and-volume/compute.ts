@@ -1,14 +1,10 @@
 import { apiGravity } from '../../fuel/api-gravity.ts'
-import type { Notice, Refusal, Step, ValuesOf } from '../../calculator/types.ts'
+import type { Notice, Step, ValuesOf } from '../../calculator/types.ts'
 import { FIFTEEN_CELSIUS } from '../../fuel/density-1980.ts'
 import { pressureFactor2004, SIXTY_FAHRENHEIT } from '../../fuel/density-2004.ts'
-import {
-  baseDensity,
-  densityAt,
-  type BaseDensity,
-  type BaseDensityResult,
-} from '../../fuel/density-correction.ts'
-import { expansionCoefficient, type ProductGroup } from '../../fuel/density-groups.ts'
+import { baseDensity, densityAt, type BaseDensity } from '../../fuel/density-correction.ts'
+import { expansionCoefficient } from '../../fuel/density-groups.ts'
+import { groupLabel, whyNoBase } from '../known-density.ts'
 import { inWords } from '../words.ts'
 import { inputs } from './inputs.ts'
 
@@ -20,41 +16,13 @@ const NEAR_BORDER = 1
 /** A liquid does not shrink by more than this under any pressure the input allows; the fit would run away before. */
 const MOST_COMPRESSED = 1.2
 
-function labelOf(group: ProductGroup): string {
-  return inputs.product.options.find((option) => option.value === group)?.label ?? group
-}
-
-function whyNoBase(input: Values, result: Exclude<BaseDensityResult, { found: BaseDensity }>): Refusal {
-  const read = `${inputs.knownDensity.label} is ${inWords(input.knownDensity, 'density')} at ${inWords(input.knownTemperature, 'temperature')}`
-  if ('between' in result) {
-    const [lighter, heavier] = result.between
-    return {
-      field: 'knownDensity',
-      reason: `${read}, which falls into the step between «${labelOf(lighter.group)}» and «${labelOf(heavier.group)}»`,
-      accepted: `one of these two groups${input.edition === '1980' ? ', or the 2004 edition, in which the step is not felt' : ''}`,
-    }
-  }
-  const { minimum, maximum } = result.outside
-  const range =
-    minimum < maximum
-      ? `${inWords(minimum, 'density')} to ${inWords(maximum, 'density')} at that temperature`
-      : 'a temperature within the range of the standard'
-  const byDensity =
-    input.product === 'refined' ? '' : ', or the refined product whose group follows from its density'
-  return {
-    field: 'knownDensity',
-    reason: `${read}, which is not a density of the product «${inputs.product.options.find((o) => o.value === input.product)?.label}»`,
-    accepted: `${range}${byDensity}`,
-  }
-}
-
 function noticesOf(input: Values, base: BaseDensity): Notice[] {
   const { constants } = base
   const notices: Notice[] = []
   if (input.product === 'refined') {
     notices.push({
       grade: 'information',
-      text: `By its density the fuel is in the group «${labelOf(constants.group)}».`,
+      text: `By its density the fuel is in the group «${groupLabel(constants.group)}».`,
     })
     const distance = Math.min(base.density - constants.minimum, constants.maximum - base.density)
     if (distance < NEAR_BORDER)

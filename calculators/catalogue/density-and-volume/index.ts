@@ -7,6 +7,14 @@ export default defineCalculator({
   id: 'density-and-volume',
   title: 'Density and volume at a temperature',
   purpose: 'What does this fuel weigh, and how much room does it take at another temperature?',
+  alsoCalled: [
+    'VCF',
+    'volume correction factor',
+    'ASTM D1250',
+    'API MPMS 11.1',
+    'API gravity',
+    'specific gravity',
+  ],
   equation: {
     tex: String.raw`\frac{\rho(t)}{\rho_b} = e^{-\alpha\,\Delta t\,(1 + 0.8\,\alpha\,\Delta t)},\qquad \alpha = \frac{K_0}{\rho_b^2} + \frac{K_1}{\rho_b} + K_2`,
     words:

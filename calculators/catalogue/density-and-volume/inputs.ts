@@ -1,60 +1,17 @@
-import type { Inputs, QuantityInput } from '../../calculator/types.ts'
-
-/** −58 to 302 °F, the range of the 2004 edition. */
-const temperatureLimits = {
-  kind: 'temperature',
-  physical: { minimum: 150, maximum: 700 },
-  valid: { minimum: 223.15, maximum: 423.15 },
-  // Common practice: a tank thermometer read with care.
-  accuracy: { absolute: 0.5 },
-} as const satisfies Partial<QuantityInput>
+import type { Inputs } from '../../calculator/types.ts'
+import {
+  densityTemperatureLimits,
+  editionInput,
+  knownDensityInput,
+  knownTemperatureInput,
+  productInput,
+} from '../known-density.ts'
 
 export const inputs = {
-  product: {
-    type: 'choice',
-    label: 'Product',
-    help: 'The standard chooses a refined group by density, not by name: a light winter diesel falls among the jet fuels.',
-    options: [
-      { value: 'refined', label: 'Refined product, group by density' },
-      { value: 'fuelOils', label: 'Fuel oils and heavier diesel' },
-      { value: 'jetFuels', label: 'Jet fuels, kerosines and light diesel' },
-      { value: 'transition', label: 'Between gasolines and jet fuels' },
-      { value: 'gasolines', label: 'Gasolines' },
-      { value: 'crude', label: 'Crude oil' },
-      { value: 'lubricating', label: 'Lubricating oil' },
-    ],
-    default: 'refined',
-  },
-  edition: {
-    type: 'choice',
-    label: 'Edition',
-    help: 'Name it when you quote a result. For diesel and heavier fuels up to 60 °C the two differ by up to 3 parts in 100 000.',
-    options: [
-      { value: '2004', label: 'API MPMS 11.1, 2004 (base 60 °F)' },
-      { value: '1980', label: 'Tables 53 and 54, 1980 (base 15 °C)' },
-    ],
-    default: '2004',
-  },
-  knownDensity: {
-    type: 'quantity',
-    label: 'Known density',
-    symbol: 'ρ₁',
-    help: 'From the certificate or a density meter. A glass hydrometer reading must first be corrected for its glass.',
-    kind: 'density',
-    physical: { minimum: 300, maximum: 2000 },
-    default: 845,
-    // Common practice: what two density meters differ by, as commonly quoted.
-    accuracy: { absolute: 0.5 },
-  },
-  knownTemperature: {
-    type: 'quantity',
-    label: 'Temperature of the known density',
-    symbol: 't₁',
-    help: '15 °C or 60 °F on most certificates; otherwise the temperature at which it was measured.',
-    ...temperatureLimits,
-    accuracy: { absolute: 0.1 },
-    default: 288.15,
-  },
+  product: productInput,
+  edition: editionInput,
+  knownDensity: knownDensityInput,
+  knownTemperature: knownTemperatureInput,
   volume: {
     type: 'quantity',
     label: 'Volume',
@@ -71,7 +28,7 @@ export const inputs = {
     label: 'Temperature of that volume',
     symbol: 't_V',
     help: 'Temperature of the fuel when the volume was read.',
-    ...temperatureLimits,
+    ...densityTemperatureLimits,
     default: 303.15,
   },
   targetTemperature: {
@@ -79,7 +36,7 @@ export const inputs = {
     label: 'Wanted temperature',
     symbol: 't',
     help: 'Temperature at which density and volume are asked.',
-    ...temperatureLimits,
+    ...densityTemperatureLimits,
     default: 313.15,
   },
   pressure: {

@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'filter-pressure-drop',
   title: 'Filter pressure drop',
   purpose: 'Is this filter loaded, or is the fuel only cold or the flow high today?',
+  alsoCalled: ['delta p', 'differential pressure', 'clogged filter', 'cold reading of a filter'],
   equation: {
     tex: String.raw`\Delta p = a\,\mu\,Q + b\,\rho\,Q^2`,
     words:

@@ -10,6 +10,12 @@ export default defineCalculator({
   id: 'valve-set-point-check',
   title: 'Valve set point check',
   purpose: 'Is this back-pressure or bypass valve set right, as far as this gauge can tell?',
+  alsoCalled: [
+    'relief valve setting',
+    'opening pressure of a valve',
+    'regulator check',
+    'gauge height correction',
+  ],
   equation: {
     tex: String.raw`p_s = p_g + \rho g h - \Delta p_L - p_b - \Delta p_o`,
     words:

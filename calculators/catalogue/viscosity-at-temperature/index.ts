@@ -1,5 +1,6 @@
 import { defineCalculator } from '../../calculator/define-calculator.ts'
-import type { ChartMark, FuelRecord } from '../../calculator/types.ts'
+import type { ChartMark } from '../../calculator/types.ts'
+import { lineFromFuel } from '../measured-line.ts'
 import cases from './cases.json' with { type: 'json' }
 import { compute, type Values } from './compute.ts'
 import { inputs } from './inputs.ts'
@@ -18,24 +19,11 @@ function marksOf(input: Values): ChartMark[] {
   return [first, { label: 'Second point', x: input.secondTemperature, y: input.secondViscosity }]
 }
 
-/** The fuel's coldest and warmest measured points: the longest line it offers. */
-function fromFuel(fuel: FuelRecord) {
-  const first = fuel.viscosities[0]
-  const last = fuel.viscosities.at(-1)
-  if (!first || !last) return {}
-  return {
-    firstTemperature: first.temperature,
-    firstViscosity: first.kinematicViscosity,
-    secondTemperature: last.temperature,
-    secondViscosity: last.kinematicViscosity,
-    cloudPoint: fuel.cloudPoint,
-  }
-}
-
 export default defineCalculator({
   id: 'viscosity-at-temperature',
   title: 'Viscosity at a temperature',
   purpose: 'How thick is this fuel at another temperature than the one it was measured at?',
+  alsoCalled: ['cSt', 'centistokes', 'viscosity correction', 'ASTM D341', 'Walther equation', 'thick fuel'],
   equation: {
     tex: String.raw`\log\log\left(\nu + 0.7 + e^{-1.47 - 1.84\nu - 0.51\nu^2}\right) = A - B\,\log T`,
     words:
@@ -64,6 +52,6 @@ export default defineCalculator({
     }),
     marks: marksOf,
   },
-  fromFuel,
+  fromFuel: lineFromFuel,
   cases,
 })

@@ -41,6 +41,13 @@ FACTORS = [
     ("rad/s", "radian/second", "radian/s"), ("rpm", "rpm", "radian/s"),
     ("N.m", "newton meter", "N m"), ("lbf.ft", "lbf foot", "N m"),
     ("1/K", "1/kelvin", "1/K"), ("1/degF", "1/degF", "1/K"),
+    ("N", "newton", "N"), ("kN", "kilonewton", "N"), ("lbf", "lbf", "N"),
+    ("N/m", "newton/meter", "N/m"), ("N/mm", "newton/millimeter", "N/m"), ("lbf/in", "lbf/inch", "N/m"),
+    ("J/(kg.K)", "joule/(kilogram kelvin)", "J/(kg K)"), ("kJ/(kg.K)", "kilojoule/(kilogram kelvin)", "J/(kg K)"),
+    ("Btu/(lb.degF)", "btu/(pound degF)", "J/(kg K)"),
+    ("W/(m2.K)", "watt/(meter^2 kelvin)", "W/(m^2 K)"),
+    ("Btu/(h.ft2.degF)", "btu/(hour foot^2 degF)", "W/(m^2 K)"),
+    ("W/K", "watt/kelvin", "W/K"), ("kW/K", "kilowatt/kelvin", "W/K"), ("Btu/(h.degF)", "btu/(hour degF)", "W/K"),
 ]
 TEMPERATURES = [("degC", "tempC", t) for t in (-40, 0, 15, 100, 365.5)] + [
     ("degF", "tempF", t) for t in (-459.67, -40, 0, 32, 60, 212, 1000)

@@ -43,6 +43,13 @@ describe('how well names fit', () => {
 
 const open = (from: PagefindPage, ...words: string[]) => hitOf(from, 1, words.join(' '), words)
 
+it.each(['back-pressure valve', 'back pressure valve', 'backpressure valve'])(
+  '%s is a back-pressure valve',
+  (typed) => {
+    expect(fitOf(typed.split(' '), 'Back-pressure valve', '')).toBe(fits.wordsOfTitle)
+  },
+)
+
 describe('a result opens', () => {
   it('at the top of the page when its names or its summary have the words', () => {
     expect(open(page, 'strainer', 'basket')).toMatchObject({ url: '/page/', kind: 'procedure' })
@@ -107,12 +114,18 @@ describe('order', () => {
     expect(namedBy([group('symptom', ...alike)])).toEqual([])
   })
 
-  it('names a term of the glossary only where it is the query and no page is', () => {
+  it('names a page that goes by the words beside one that has them in its title', () => {
+    const goesBy = hit('goes by', fits.wordsOfAlias, 1)
+    const inTitle = hit('in title', fits.inTitle, 1, 'procedure')
+    expect(namedBy([group('symptom', goesBy), group('procedure', inTitle)])).toEqual([goesBy, inTitle])
+  })
+
+  it('names a term of the glossary only where it is the query and no page has it in its title', () => {
     const term = group('glossary', hit('term', fits.title, 9, 'glossary'))
-    const partly = hit('partly', fits.inTitle, 9)
-    const wholly = hit('wholly', fits.wordsOfAlias, 9)
-    expect(namedBy([group('symptom', partly), term])).toEqual(term.hits)
-    expect(namedBy([group('symptom', wholly), term])).toEqual([wholly])
+    const inAlias = hit('in alias', fits.inAlias, 9)
+    const inTitle = hit('in title', fits.inTitle, 9)
+    expect(namedBy([group('symptom', inAlias), term])).toEqual(term.hits)
+    expect(namedBy([group('symptom', inTitle), term])).toEqual([inTitle])
     expect(namedBy([group('glossary', hit('term', fits.inTitle, 9, 'glossary'))])).toEqual([])
   })
 

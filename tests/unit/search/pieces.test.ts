@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { markedStems } from '../../../components/search/group.ts'
-import { piecesOfExcerpt, piecesOfText } from '../../../components/search/pieces.ts'
+import { piecesOfExcerpt, piecesOfText, withoutHeading } from '../../../components/search/pieces.ts'
 
 it('an excerpt is cut at its marks, and its entities become text', () => {
   expect(piecesOfExcerpt('a <mark>filter</mark> &lt;b&gt; <mark>glass.</mark>')).toEqual([
@@ -33,4 +33,15 @@ it('the pieces are the text again', () => {
       .map((piece) => piece.text)
       .join(''),
   ).toBe(text)
+})
+
+it.each([
+  ['this <mark>glass</mark> tells it. The pump', 'Why this glass tells it', 'The pump'],
+  ['the <mark>glasses.</mark> Put on goggles', 'Read the glasses', 'Put on goggles'],
+  ['… the <mark>glasses.</mark> Put on goggles', 'Read the glasses', 'Put on goggles'],
+  ['Full. The pump', 'Read the glasses', 'Full. The pump'],
+  ['the glasses', 'Read the glasses', 'the glasses'],
+  ['', 'Read the glasses', ''],
+])('%j under the heading %j is %j', (excerpt, heading, rest) => {
+  expect(withoutHeading(excerpt, heading)).toBe(rest)
 })

@@ -1,0 +1,28 @@
+import type { VerdictOutput } from '../calculator/types.ts'
+
+/** Shares of fuel in oil at which a training course of the United States Navy sets its grades. [-] @source navy-oil-tests */
+export const DILUTION_GRADES = { faulty: 0.02, serious: 0.05 } as const
+
+export const dilutionVerdict = {
+  type: 'verdict',
+  label: 'Action',
+  options: {
+    usual: { label: 'No more fuel than is usual: keep the trend', grade: 'good' },
+    faulty: {
+      label: 'Look for the leak: a jumper line, an injector or its seals',
+      grade: 'caution',
+    },
+    serious: {
+      label: 'Stop, find the leak and change the oil before the engine runs on',
+      grade: 'action',
+    },
+  },
+} as const satisfies VerdictOutput
+
+export type DilutionGrade = keyof (typeof dilutionVerdict)['options']
+
+/** The grade of a share of fuel in the oil [-]. */
+export function dilutionGrade(share: number): DilutionGrade {
+  if (share > DILUTION_GRADES.serious) return 'serious'
+  return share > DILUTION_GRADES.faulty ? 'faulty' : 'usual'
+}

@@ -1,0 +1,70 @@
+import type { Inputs } from '../../calculator/types.ts'
+import { density15, flowOf, temperatureOf } from '../common-inputs.ts'
+
+export const inputs = {
+  delivery: flowOf('Pump delivery', 'Q', 'At the temperature of the tank.', 4.5e-4),
+  burnt: flowOf(
+    'Burnt',
+    'Q_b',
+    'By the engine at this load, stated at the temperature of the tank.',
+    1.05e-4,
+    0,
+  ),
+  tank: temperatureOf('Temperature in the tank', 'T_t', 'At the suction pipe.', 303.15),
+  known: {
+    type: 'choice',
+    label: 'What is known of the heat',
+    help: 'A thermometer in the return line near the tank is the surest.',
+    options: [
+      { value: 'heat', label: 'Heat from the engine' },
+      { value: 'temperature', label: 'Temperature of the return' },
+    ],
+    default: 'heat',
+  },
+  engineHeat: {
+    type: 'quantity',
+    label: 'Heat from injectors and headers',
+    symbol: 'P_e',
+    help: 'Injectors times heat of each; the injector cooling calculator gives it.',
+    kind: 'power',
+    physical: { minimum: 0, maximum: 1e7 },
+    default: 7200,
+    accuracy: { relative: 0.3 },
+    when: { input: 'known', oneOf: ['heat'] },
+  },
+  heaterPower: {
+    type: 'quantity',
+    label: 'Heater on the way',
+    symbol: 'P_h',
+    help: 'What the fuel heater gives at this moment; 0 when it is off.',
+    kind: 'power',
+    physical: { minimum: 0, maximum: 1e7 },
+    default: 0,
+    when: { input: 'known', oneOf: ['heat'] },
+  },
+  pumpRise: {
+    type: 'quantity',
+    label: 'Pressure rise across the pump',
+    symbol: 'Δp',
+    help: 'All of it turns into heat on the way round. It is little.',
+    kind: 'pressureDifference',
+    physical: { minimum: 0, maximum: 1e8 },
+    default: 300e3,
+    when: { input: 'known', oneOf: ['heat'] },
+  },
+  returned: {
+    ...temperatureOf('Temperature of the return', 'T_r', 'In the return line near the tank.', 316.15),
+    when: { input: 'known', oneOf: ['temperature'] },
+  },
+  volume: {
+    type: 'quantity',
+    label: 'Fuel in the tank',
+    symbol: 'V',
+    help: 'At this moment.',
+    kind: 'volume',
+    physical: { minimum: 1e-3, maximum: 1e4 },
+    default: 4,
+    accuracy: { relative: 0.05 },
+  },
+  density15,
+} as const satisfies Inputs

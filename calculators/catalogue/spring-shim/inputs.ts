@@ -1,0 +1,147 @@
+import type { Inputs, QuantityInput } from '../../calculator/types.ts'
+
+const setting = {
+  kind: 'gaugePressure',
+  physical: { minimum: 0, maximum: 1e8 },
+} as const satisfies Partial<QuantityInput>
+
+const small = (maximum: number) =>
+  ({ kind: 'length', units: ['mm', 'in', 'um'], physical: { minimum: 1e-5, maximum } }) as const
+
+const whenWire = { input: 'rateFrom', oneOf: ['wire'] } as const
+const whenTrial = { input: 'rateFrom', oneOf: ['trial'] } as const
+
+export const inputs = {
+  present: {
+    type: 'quantity',
+    label: 'Present setting',
+    symbol: 'p₁',
+    help: 'Cracking pressure on the bench with an open outlet, or what the set point check gives.',
+    ...setting,
+    default: 128e3,
+    accuracy: { absolute: 2e3 },
+  },
+  wanted: {
+    type: 'quantity',
+    label: 'Wanted setting',
+    symbol: 'p₂',
+    help: 'From the plant data.',
+    ...setting,
+    default: 140e3,
+  },
+  seatDiameter: {
+    type: 'quantity',
+    label: 'Seat diameter',
+    symbol: 'd',
+    help: 'Diameter at which the seat seals. On a bevelled seat it lies between its two edges; look for the contact mark.',
+    ...small(1),
+    default: 0.016,
+    accuracy: { absolute: 2e-4 },
+  },
+  rateFrom: {
+    type: 'choice',
+    label: 'Spring rate known from',
+    help: 'A trial with one shim is the surest: it needs neither the seat nor the wire.',
+    options: [
+      { value: 'trial', label: 'A trial with one shim' },
+      { value: 'known', label: 'The drawing or a spring tester' },
+      { value: 'wire', label: 'The wire and the coils' },
+    ],
+    default: 'known',
+  },
+  rate: {
+    type: 'quantity',
+    label: 'Spring rate',
+    symbol: 'k',
+    help: 'Force for each millimetre of compression.',
+    kind: 'springRate',
+    physical: { minimum: 1, maximum: 1e8 },
+    default: 4e3,
+    accuracy: { relative: 0.08 },
+    when: { input: 'rateFrom', oneOf: ['known'] },
+  },
+  trialShim: {
+    type: 'quantity',
+    label: 'Shim of the trial',
+    symbol: 's₀',
+    help: 'Thickness added under the spring.',
+    ...small(1),
+    default: 5e-4,
+    accuracy: { absolute: 1e-5 },
+    when: whenTrial,
+  },
+  trialRise: {
+    type: 'quantity',
+    label: 'Rise of the setting by it',
+    symbol: 'Δp₀',
+    help: 'Setting with the shim less setting without it.',
+    kind: 'pressureDifference',
+    physical: { minimum: 10, maximum: 1e8 },
+    default: 10e3,
+    accuracy: { relative: 0.09 },
+    when: whenTrial,
+  },
+  material: {
+    type: 'choice',
+    label: 'Wire',
+    help: 'A magnet holds spring steel well and stainless spring wire weakly.',
+    options: [
+      { value: 'steel', label: 'Spring steel' },
+      { value: 'stainless', label: 'Stainless steel' },
+    ],
+    default: 'steel',
+    when: whenWire,
+  },
+  wire: {
+    type: 'quantity',
+    label: 'Wire diameter',
+    symbol: 'd_w',
+    help: 'It counts with its fourth power: measure it with a micrometer, without paint.',
+    ...small(0.1),
+    default: 0.0018,
+    accuracy: { absolute: 1e-5 },
+    when: whenWire,
+  },
+  outsideDiameter: {
+    type: 'quantity',
+    label: 'Outside diameter of the coil',
+    symbol: 'D_o',
+    help: 'Over the coils. The mean diameter is this less one wire.',
+    ...small(1),
+    default: 0.016,
+    accuracy: { absolute: 5e-5 },
+    when: whenWire,
+  },
+  activeCoils: {
+    type: 'quantity',
+    label: 'Active coils',
+    symbol: 'n',
+    help: 'All coils less the two that lie on the ends.',
+    kind: 'ratio',
+    physical: { minimum: 0.5, maximum: 200 },
+    valid: { minimum: 2, maximum: 200 },
+    default: 7,
+    accuracy: { absolute: 0.25 },
+    when: whenWire,
+  },
+  travelLeft: {
+    type: 'quantity',
+    label: 'Travel left with the valve shut',
+    symbol: 's_t',
+    help: 'Length of the fitted spring less its length with the coils touching.',
+    kind: 'length',
+    units: ['mm', 'in'],
+    physical: { minimum: 0, maximum: 1 },
+    default: 0.006,
+  },
+  lift: {
+    type: 'quantity',
+    label: 'Lift of the valve at full flow',
+    symbol: 's_l',
+    help: 'The spring must still be free to move so far. A quarter of the seat diameter opens the whole seat.',
+    kind: 'length',
+    units: ['mm', 'in'],
+    physical: { minimum: 0, maximum: 1 },
+    default: 0.003,
+  },
+} as const satisfies Inputs

@@ -1,0 +1,189 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { serveSite } from './site.ts'
+import type { Site } from './site.ts'
+
+const PRIMING = 'symptoms/bubbles-when-priming/'
+const ARTICLE = 'circuit/the-two-valves/'
+
+let site: Site
+beforeAll(async () => {
+  site = await serveSite()
+})
+afterAll(() => site.close())
+
+const field = (page: Page) => page.getByRole('searchbox')
+const hits = (page: Page) => page.locator('.search-hit')
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.className)
+
+async function typeAndWait(page: Page, query: string): Promise<void> {
+  await page.keyboard.type(query)
+  await hits(page).first().waitFor()
+}
+
+describe('the search on the start page', () => {
+  it('has the focus, fetches nothing before somebody types, and opens the first result on Enter', async () => {
+    const { page, context, faults } = await site.open()
+    const asked: string[] = []
+    page.on('request', (request) => asked.push(request.url()))
+    expect(await focused(page)).toBe('search-field')
+    await page.waitForLoadState('networkidle')
+    expect(asked.filter((address) => address.includes('/pagefind/'))).toEqual([])
+    await typeAndWait(page, 'bubbles in glass when priming')
+    await page.keyboard.press('Enter')
+    await page.waitForURL(site.address(PRIMING))
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it('is walked by the keyboard from first to last', async () => {
+    const { page, context } = await site.open()
+    await typeAndWait(page, 'strainer')
+    const last = (await hits(page).count()) - 1
+    const isOn = (index: number) =>
+      hits(page)
+        .nth(index)
+        .evaluate((hit) => hit === document.activeElement)
+    await page.keyboard.press('ArrowDown')
+    expect(await isOn(0)).toBe(true)
+    await page.keyboard.press('ArrowDown')
+    expect(await isOn(1)).toBe(true)
+    await page.keyboard.press('End')
+    expect(await isOn(last)).toBe(true)
+    await page.keyboard.press('ArrowDown')
+    expect(await isOn(last)).toBe(true)
+    await page.keyboard.press('Home')
+    await page.keyboard.press('ArrowUp')
+    expect(await focused(page)).toBe('search-field')
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.type('s')
+    expect(await field(page).inputValue()).toBe('strainers')
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('Escape')
+    expect(await focused(page)).toBe('search-field')
+    await page.keyboard.press('Escape')
+    expect(await field(page).inputValue()).toBe('')
+    await hits(page).first().waitFor({ state: 'detached' })
+    await context.close()
+  })
+
+  it('groups results by kind, symptoms first, and tells how many there are', async () => {
+    const { page, context } = await site.open()
+    await typeAndWait(page, 'fuel')
+    const headings = await page.locator('.search-heading').allTextContents()
+    const kinds = headings
+      .map((heading) => heading.replace(/ ?\d+$/, ''))
+      .filter((heading) => !heading.startsWith('Best'))
+    expect(kinds.slice(0, 3)).toEqual(['Symptoms', 'Procedures', 'How the circuit works'])
+    expect(await page.locator('.search-status').textContent()).toMatch(/^\d+ results\.$/)
+    await context.close()
+  })
+
+  it('keeps the query in the address and shows the results again when one comes back', async () => {
+    const { page, context } = await site.open()
+    await typeAndWait(page, 'bubbles in glass when priming')
+    await page.keyboard.press('Enter')
+    await page.waitForURL(site.address(PRIMING))
+    await page.goBack()
+    expect(new URL(page.url()).searchParams.get('q')).toBe('bubbles in glass when priming')
+    await hits(page).first().waitFor()
+    expect(await field(page).inputValue()).toBe('bubbles in glass when priming')
+    await context.close()
+  })
+
+  it('shows what a hostile address holds as text', async () => {
+    const hostile = '<img src=x onerror="document.title=1"><b>filter</b>'
+    const { page, context, faults } = await site.open(`?q=${encodeURIComponent(hostile)}`)
+    await page.locator('.search-results > *').first().waitFor()
+    expect(await field(page).inputValue()).toBe(hostile)
+    expect(await page.locator('.search-results :is(img, b)').count()).toBe(0)
+    expect(await page.title()).not.toBe('1')
+    expect(faults).toEqual([])
+    const long = await site.open(`?q=${'a'.repeat(5000)}`)
+    expect((await field(long.page).inputValue()).length).toBe(200)
+    await long.context.close()
+    await context.close()
+  })
+
+  it('says so when a word was taken for another, and when nothing is found', async () => {
+    const { page, context } = await site.open()
+    await typeAndWait(page, 'fitler')
+    expect(await page.locator('.search-note').allTextContents()).toEqual([
+      'No word “fitler” in the handbook; showing “filter”.',
+    ])
+    await field(page).fill('zxqvbnm')
+    await page.getByText('Nothing found.').waitFor()
+    expect(await page.locator('.search-all').getAttribute('href')).toMatch(/\/all\/$/)
+    await context.close()
+  })
+
+  it('does not open a page for other words before they were seen', async () => {
+    const { page, context } = await site.open()
+    await page.keyboard.type('fitler')
+    await page.keyboard.press('Enter')
+    await hits(page).first().waitFor()
+    expect(new URL(page.url()).pathname).toBe(new URL(site.address()).pathname)
+    await context.close()
+  })
+
+  it('says so when the index cannot be had, and finds again once it can', async () => {
+    const { page, context } = await site.open('', { serviceWorkers: 'block' })
+    await page.route('**/search/near.json', (route) => route.abort())
+    await page.keyboard.type('strainer')
+    await page.getByText('could not be loaded').waitFor()
+    expect(await page.locator('.search-all').count()).toBe(1)
+    await page.unroute('**/search/near.json')
+    await page.keyboard.press('Enter')
+    await page.waitForURL(site.address('procedures/suction-strainer/'))
+    await context.close()
+  })
+
+  it('leads to the list of all pages without JavaScript', async () => {
+    const { page, context } = await site.open('', { javaScriptEnabled: false })
+    expect(await page.locator('.search noscript').count()).toBe(1)
+    await field(page).fill('strainer')
+    await field(page).press('Enter')
+    await page.waitForURL(site.address('all/?q=strainer'))
+    await context.close()
+  })
+})
+
+describe('the search on other pages', () => {
+  it.each(['Control+k', 'Meta+k'])('opens on %s, and a result leads on', async (keys) => {
+    const { page, context, faults } = await site.open(ARTICLE)
+    await page.keyboard.press(keys)
+    expect(await focused(page)).toBe('search-field')
+    await typeAndWait(page, 'bubbles in glass when priming')
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('Enter')
+    await page.waitForURL(site.address(PRIMING))
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it('is emptied by Escape, then closed, and the focus goes back to its button', async () => {
+    const { page, context } = await site.open(ARTICLE)
+    const dialog = page.getByRole('dialog', { name: 'Search the handbook' })
+    await page.getByRole('button', { name: 'Search' }).first().click()
+    await typeAndWait(page, 'valve')
+    await page.keyboard.press('Escape')
+    expect(await dialog.isVisible()).toBe(true)
+    expect(await field(page).inputValue()).toBe('')
+    await page.keyboard.press('Escape')
+    await dialog.waitFor({ state: 'hidden' })
+    expect(await focused(page)).toContain('search-button')
+    await context.close()
+  })
+
+  it('opens at the heading under which the words stand, and closes when that is on the same page', async () => {
+    const { page, context } = await site.open(ARTICLE)
+    await page.keyboard.press('Control+k')
+    await typeAndWait(page, 'gauge misleads valve')
+    const onThisPage = page.locator(`.search-hit[href*="${ARTICLE}#"]`).first()
+    const address = await onThisPage.getAttribute('href')
+    await onThisPage.click()
+    await page.getByRole('dialog', { name: 'Search the handbook' }).waitFor({ state: 'hidden' })
+    expect(new URL(page.url()).hash).toBe(new URL(address ?? '', page.url()).hash)
+    await context.close()
+  })
+})
