@@ -59,6 +59,8 @@ export function refuseOutside(
   range: Range,
   unit?: string,
 ): { readonly refusal: Refusal } | undefined {
+  // Words last: most values are inside, and one result with its uncertainty asks thousands of times.
+  if (value >= range.minimum && value <= range.maximum) return undefined
   const accepted = rangeInWords(field, range, unit)
   if (!Number.isFinite(value)) return refuse(fieldId, `${field.label} is not a finite number`, accepted)
   const outside = outsideInWords(field, value, range, unit)

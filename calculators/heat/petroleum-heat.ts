@@ -9,7 +9,6 @@ const CALORIE = 4186.8
 
 /** Up to 400 °F the equation is good to ±4 %. [K] @source nbs-mp97 (from memory) */
 export const HEAT_RANGE = { minimum: 255.37, maximum: 477.59 }
-export const HEAT_DOUBT = 0.04
 
 /**
  * Root of the relative density at 60 °F, in which the equations are written; the density at 15 °C stands for that at

@@ -90,7 +90,8 @@ export function valveReynolds(flow: number, kinematicViscosity: number, kv: numb
 /**
  * Viscosity correction F_R: what is left of a turbulent flow. [-]
  * Full-size and reduced trim have each their own formula; they meet within 5 % at C/d² = 0.016 N₁₈.
- * @param reynolds valve Reynolds number [-], above 0
+ * At Re 10 they step, and under about 30 they fall more steeply than a flow can: there several flows may fit.
+ * @param reynolds valve Reynolds number [-], above 0; best from 100 on
  * @param kv coefficient [m³/h at 1 bar]
  * @param trim size [m], F_L [-]; F_d is not used
  * @returns the factor, up to 1; C/d² above LARGEST_TRIM is taken as that

@@ -63,6 +63,7 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
     'cP',
     'mPa.s',
   ),
+  velocity: kind('velocity', 'velocity', 'm/s', ['m/s', 'ft/s'], 'm/s', 'ft/s', 'm/s'),
   volumeFlow: kind(
     'volumeFlow',
     'volume flow',
@@ -158,6 +159,7 @@ const customary = new Set(
     'ftH2O',
   ].concat([
     'lb/ft3',
+    'ft/s',
     'gal/min',
     'gal/h',
     'impgal/min',

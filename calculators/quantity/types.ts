@@ -21,6 +21,7 @@ export type KindId =
   | 'density'
   | 'kinematicViscosity'
   | 'dynamicViscosity'
+  | 'velocity'
   | 'volumeFlow'
   | 'massFlow'
   | 'power'

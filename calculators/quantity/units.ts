@@ -134,6 +134,9 @@ const table: readonly Unit[] = [
   unit('mPa.s', 'mPa·s', 'Pa.s', 0.001),
   unit('cP', 'cP', 'Pa.s', 0.001, 'cps|centipoise'),
 
+  unit('m/s', 'm/s', 'm/s', 1, 'metres/s|metres per second|meters per second'),
+  unit('ft/s', 'ft/s', 'm/s', FOOT, 'fps|feet per second'),
+
   unit('m3/s', 'm³/s', 'm3/s', 1),
   unit('m3/h', 'm³/h', 'm3/s', 1 / HOUR, 'm3/hr|m3/hour|cmh'),
   unit('L/s', 'L/s', 'm3/s', 0.001, 'lps|litres/s'),

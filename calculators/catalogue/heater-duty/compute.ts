@@ -2,7 +2,7 @@ import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { effectiveness } from '../../heat/exchanger.ts'
 import { HEAT_RANGE, specificHeat } from '../../heat/petroleum-heat.ts'
 import { heatTaken, massFlowOf, temperatureAfter } from '../../heat/stream.ts'
-import { inWords } from '../words.ts'
+import { formatIn } from '../../quantity/format.ts'
 import { line } from '../working-line.ts'
 import { inputs } from './inputs.ts'
 
@@ -44,7 +44,7 @@ function noticesOf(input: Values, outlet: number): Notice[] {
   if (outlet > LOWEST_FLASH)
     notices.push({
       grade: 'caution',
-      text: `Above ${inWords(LOWEST_FLASH, 'temperature')} gas oil may stand at its flash point. Only in a closed circuit under pressure, and with the thermostat known to be good.`,
+      text: 'Above 55 °C gas oil may stand at its flash point. Only in a closed circuit under pressure, and with the thermostat known to be good.',
     })
   if (input.form === 'electric')
     notices.push({
@@ -69,7 +69,7 @@ export function compute(input: Values) {
     return {
       refusal: {
         field: form === 'electric' ? 'power' : 'flow',
-        reason: `So little fuel flows that it would leave the heater above ${inWords(inputs.inlet.physical.maximum, 'temperature')}`,
+        reason: `So little fuel flows that it would leave the heater above ${formatIn(inputs.inlet.physical.maximum, 'temperature', 'degC')}`,
         accepted: 'less power or more flow',
       },
     }

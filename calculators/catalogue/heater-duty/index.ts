@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'heater-duty',
   title: 'Fuel heater: duty and outlet',
   purpose: 'How much heat does a temperature rise need, and what does this heater reach at this flow?',
+  alsoCalled: ['heater power', 'heat exchanger', 'preheater', 'effectiveness NTU', 'specific heat of fuel'],
   equation: {
     tex: String.raw`P = \dot m\,\left(h(T_2) - h(T_1)\right),\qquad T_2 = T_1 + \varepsilon\,\frac{C_{\min}}{C_f}\,(T_h - T_1)`,
     words:
@@ -22,7 +23,7 @@ export default defineCalculator({
     rise: { type: 'quantity', label: 'Rise', symbol: 'T₂ − T₁', kind: 'temperatureDifference' },
     meanHeat: {
       type: 'quantity',
-      label: 'Specific heat at the mean temperature',
+      label: 'Specific heat, which itself is known to ±4 %',
       symbol: 'c',
       kind: 'specificHeat',
     },

@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'injector-cooling',
   title: 'Injector cooling',
   purpose: 'How much heat does each injector give to the fuel, and how much flow does that need?',
+  alsoCalled: ['injector heat', 'hot injectors', 'cooling flow', 'injector temperature'],
   equation: {
     tex: String.raw`n P = (Q_h - Q_b)\,\rho\,\left(h(T_2) - h(T_1)\right)`,
     words:

@@ -7,6 +7,9 @@ import { restrictor } from './restrictor.ts'
 
 export type Values = ValuesOf<typeof inputs>
 
+/** Further digits of a coefficient are nothing but the rounding of this machine. */
+const rounded = (coefficient: number) => Math.round(coefficient * 1e6) / 1e6
+
 /** Flow or drop of an orifice, with the coefficient and how well it is known. */
 export function compute(input: Values) {
   const found = input.form === 'plate' ? plate(input) : restrictor(input, input.form)
@@ -23,9 +26,9 @@ export function compute(input: Values) {
     outputs: {
       flow,
       drop,
-      coefficient,
-      coefficientLow: low,
-      coefficientHigh: high,
+      coefficient: rounded(coefficient),
+      coefficientLow: rounded(low),
+      coefficientHigh: rounded(high),
       flowLow,
       flowHigh,
       reynolds,

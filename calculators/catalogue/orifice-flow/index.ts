@@ -5,8 +5,9 @@ import { inputs } from './inputs.ts'
 
 export default defineCalculator({
   id: 'orifice-flow',
-  title: 'Orifices and restrictors',
+  title: 'Orifice flow and drop',
   purpose: 'What passes this orifice at this drop, and how sure is that with cold fuel?',
+  alsoCalled: ['orifice plate', 'restrictor', 'choke', 'jet', 'bleed hole', 'ISO 5167'],
   equation: {
     tex: String.raw`Q = \frac{C}{\sqrt{1-\beta^4}}\,\frac{\pi d^2}{4}\sqrt{\frac{2\,\Delta p}{\rho}}`,
     words:

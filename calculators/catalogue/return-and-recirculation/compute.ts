@@ -22,7 +22,7 @@ function noticesOf(share: number, returned: number, rise: number): Notice[] {
   if (returned > HOT_RETURN)
     notices.push({
       grade: 'caution',
-      text: `A return above ${inWords(HOT_RETURN, 'temperature')} is hot for gas oil: mind the skin, the flash point and the thin fuel at the injectors.`,
+      text: 'A return above 70 °C is hot for gas oil: mind the skin, the flash point and the thin fuel at the injectors.',
     })
   if (rise < 0)
     notices.push({

@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'return-and-recirculation',
   title: 'Return flow and heat to the tank',
   purpose: 'How much fuel comes back, how hot is it, and how much heat does it bring to the tank?',
+  alsoCalled: ['spill flow', 'recirculation ratio', 'return temperature', 'heat to the tank'],
   equation: {
     tex: String.raw`P_t = (Q - Q_b)\,\rho\,\left(h(T_r) - h(T_t)\right)`,
     words:

@@ -1,7 +1,6 @@
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { columnPressure, pressureAtTapping } from '../../hydraulics/hydrostatics.ts'
 import { inletPressure, reseatingPressure, valveFlow } from '../../hydraulics/spring-valve.ts'
-import { inWords } from '../words.ts'
 import { line } from '../working-line.ts'
 import type { inputs } from './inputs.ts'
 
@@ -22,7 +21,7 @@ function noticesOf(input: Values, flow: number): Notice[] {
   if (input.backPressure > MUCH_BACK_PRESSURE * input.cracking)
     notices.push({
       grade: 'caution',
-      text: `The pressure behind the valve is more than a tenth of its setting. All of it appears on the gauge: ${inWords(input.backPressure, 'pressureDifference')}. Look at the return line before the valve.`,
+      text: 'The pressure behind the valve is more than a tenth of its setting, and all of it appears on the gauge. Look at the return line before the valve.',
     })
   if (flow === 0)
     notices.push({

@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'spring-valve',
   title: 'Spring valve: what the gauge shows',
   purpose: 'What does the gauge show when this valve opens, at a flow, and when it shuts again?',
+  alsoCalled: ['cracking pressure', 'override', 'reseat pressure', 'blowdown', 'valve opening pressure'],
   equation: {
     tex: String.raw`p_g = p_s + \Delta p_o\,\frac{Q}{Q_f} + p_b - \rho g h`,
     words:

@@ -24,7 +24,7 @@ function noticesOf(input: Values, final: number, left: number): Notice[] {
   if (left < LOW_LEVEL * input.startVolume)
     notices.push({
       grade: 'caution',
-      text: 'Little fuel is left at the end. The same heat then warms a small mass, and the last hour is the steepest.',
+      text: 'Little fuel is left at the end. The same heat then warms a small mass, and the temperature climbs fastest near the end.',
     })
   return notices
 }

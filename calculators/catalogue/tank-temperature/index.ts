@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'tank-temperature',
   title: 'Tank temperature through a shift',
   purpose: 'How warm does the tank get by the end of the shift?',
+  alsoCalled: ['hot tank', 'tank heating up', 'fuel temperature in the tank'],
   equation: {
     tex: String.raw`m\,c\,\frac{\mathrm{d}T}{\mathrm{d}t} = P - U A\,(T - T_a)`,
     words:

@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'valve-coefficient',
   title: 'Valve coefficient Kv and Cv',
   purpose: 'How large a valve does this flow need, or what does this valve pass, also with cold fuel?',
+  alsoCalled: ['Kv', 'Cv', 'flow coefficient', 'valve size', 'IEC 60534'],
   equation: {
     tex: String.raw`Q = N_1\,F_R\,C\,\sqrt{\frac{\min\left(\Delta p,\;F_L^2 (p_1 - F_F\,p_v)\right)}{\rho/\rho_0}}`,
     words:
@@ -17,8 +18,8 @@ export default defineCalculator({
     'Liquids, valve and line of one size without reducers, coefficient stated for the lift at which the valve stands. The viscosity correction is stated up to C/d² of 0.04 (Kv and mm). Water at 15 °C, 999.1 kg/m³, is the reference. Accuracies are common practice, no published source.',
   inputs,
   outputs: {
-    kv: { type: 'quantity', label: 'Kv', symbol: 'Kv', kind: 'ratio', units: ['1'] },
-    cv: { type: 'quantity', label: 'Cv', symbol: 'Cv', kind: 'ratio', units: ['1'] },
+    kv: { type: 'quantity', label: 'Metric coefficient', symbol: 'Kv', kind: 'ratio', units: ['1'] },
+    cv: { type: 'quantity', label: 'US coefficient', symbol: 'Cv', kind: 'ratio', units: ['1'] },
     flow: { type: 'quantity', label: 'Flow', symbol: 'Q', kind: 'volumeFlow' },
     drop: { type: 'quantity', label: 'Pressure drop', symbol: 'Δp', kind: 'pressureDifference' },
     regime: {

@@ -79,7 +79,7 @@ export const inputs = {
   },
   recovery: {
     type: 'quantity',
-    label: 'Recovery factor F_L',
+    label: 'Recovery factor',
     symbol: 'F_L',
     help: 'From the data sheet; about 0.9 for a globe valve, 0.6 for a ball valve.',
     kind: 'ratio',
@@ -90,7 +90,7 @@ export const inputs = {
   },
   style: {
     type: 'quantity',
-    label: 'Style modifier F_d',
+    label: 'Style modifier',
     symbol: 'F_d',
     help: 'From the data sheet; about 0.46 for a globe valve, 0.98 for a ball valve. It counts in thick fuel only.',
     kind: 'ratio',

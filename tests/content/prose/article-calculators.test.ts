@@ -1,48 +1,7 @@
-import { readFileSync } from 'node:fs'
-import { parse } from 'yaml'
 import { expect, test } from 'vitest'
-import { catalogue } from '../../../calculators/catalogue/index.ts'
-import { run } from '../../../calculators/calculator/run.ts'
-import type { FuelRecord, InputValue } from '../../../calculators/calculator/types.ts'
-import { readPlain } from '../../../calculators/quantity/read.ts'
-import { pairsOf, tagsOf } from './mdx-pages.ts'
-import { fuelRecord } from './plant-and-fuels.ts'
+import { startOf } from './start-of.ts'
 
 // An article says what its calculator starts with and what comes out. Here it is run with what the article gives.
-
-type Results = Record<string, { value: number | string }>
-
-const plant = parse(readFileSync('content/plants/pq-12.yaml', 'utf8')) as {
-  setPoints: Record<string, { value: string }>
-}
-
-async function startOf(article: string, id: string): Promise<Results> {
-  const tags = tagsOf(readFileSync(`content/circuit/${article}.mdx`, 'utf8'))
-  const given = tags.find(
-    ({ name, attributes }) => name === 'Calculator' && attributes['id'] === id,
-  )?.attributes
-  const load = catalogue[id]
-  if (!given || !load) throw new Error(`${article} has no ${id}`)
-  const calculator = await load()
-  const texts = Object.entries(pairsOf(given['setPoints'])).map(([input, point]) => [
-    input,
-    plant.setPoints[point]?.value ?? '',
-  ])
-  const fuel: FuelRecord | undefined = given['fuel'] === undefined ? undefined : fuelRecord(given['fuel'])
-  const values: Record<string, InputValue> = {}
-  for (const [input, declared] of Object.entries(calculator.inputs)) values[input] = declared.default
-  Object.assign(values, fuel && calculator.fromFuel?.(fuel))
-  for (const [input, text] of Object.entries({ ...Object.fromEntries(texts), ...pairsOf(given['preset']) })) {
-    const declared = calculator.inputs[input]
-    if (declared?.type !== 'quantity') throw new Error(`${input} of ${id} is no quantity`)
-    const reading = readPlain(String(text), declared.kind, 'Pa')
-    if (reading.ok !== true) throw new Error(`${input}: ${String(text)}`)
-    values[input] = reading.si
-  }
-  const result = run(calculator, values)
-  if ('refusal' in result) throw new Error(result.refusal.reason)
-  return result.outputs as Results
-}
 
 test('the middle pair of the summer gas oil: «agrees with the table to the digits written there»', async () => {
   const { kinematicViscosity } = await startOf('viscosity-and-temperature', 'viscosity-at-temperature')
@@ -64,4 +23,32 @@ test("the PQ-12's own gauge with a reading in the very middle: «cannot be told�
   const outputs = await startOf('the-two-valves', 'valve-set-point-check')
   expect(outputs['verdict']?.value).toBe('cannotBeTold')
   expect(Number(outputs['setting']?.value)).toBeCloseTo(140e3, -3)
+})
+
+const startOfSpring = () => startOf('springs-seats-and-coefficients', 'spring-valve')
+
+test('the PQ-12 at full return: «a little more than the plant data; the height takes half of the back pressure away»', async () => {
+  const { readingAtFlow } = await startOfSpring()
+  const more = Number(readingAtFlow?.value) - 160e3
+  expect(more).toBeGreaterThan(4e3)
+  expect(more).toBeLessThan(6e3)
+})
+
+test('an injector’s heat: «the flow into the header is about twice what cooling needs»', async () => {
+  const { flowNeeded, inHand } = await startOf('injector-cooling-and-the-return-side', 'injector-cooling')
+  const needed = Number(flowNeeded?.value)
+  expect((needed + Number(inHand?.value)) / needed).toBeCloseTo(2, 0)
+})
+
+test('the return: «more than three quarters», «two and a half hours», and pumping gives a fiftieth', async () => {
+  const outputs = await startOf('injector-cooling-and-the-return-side', 'return-and-recirculation')
+  expect(Number(outputs['shareReturned']?.value)).toBeGreaterThan(0.75)
+  expect(Number(outputs['turnoverTime']?.value) / 3600).toBeCloseTo(2.5, 1)
+  expect(Number(outputs['heatToTank']?.value) / 7400 - 1).toBeCloseTo(1 / 50, 2)
+})
+
+test('the tank: «ends the shift well above the air, and not far below the highest temperature wanted»', async () => {
+  const { final, verdict } = await startOf('heat-in-the-circuit', 'tank-temperature')
+  expect(verdict?.value).toBe('inOrder')
+  expect(Number(final?.value) - 273.15).toBeGreaterThan(50)
 })

@@ -29,6 +29,7 @@ FACTORS = [
     ("m2/s", "meter^2/second", "m^2/s"), ("mm2/s", "millimeter^2/second", "m^2/s"), ("cSt", "centistokes", "m^2/s"),
     ("St", "stokes", "m^2/s"),
     ("Pa.s", "pascal second", "Pa s"), ("mPa.s", "millipascal second", "Pa s"), ("cP", "centipoise", "Pa s"),
+    ("m/s", "meter/second", "m/s"), ("ft/s", "foot/second", "m/s"),
     ("m3/s", "meter^3/second", "m^3/s"), ("m3/h", "meter^3/hour", "m^3/s"), ("L/s", "liter/second", "m^3/s"),
     ("L/min", "liter/minute", "m^3/s"), ("L/h", "liter/hour", "m^3/s"), ("gal/min", "usgallon/minute", "m^3/s"),
     ("gal/h", "usgallon/hour", "m^3/s"), ("impgal/min", "brgallon/minute", "m^3/s"),
