@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'exhaust-before-and-after',
   title: 'Exhaust temperatures before and after a change',
   purpose: 'Did changing these injectors do anything, or was it the load and the pyrometer?',
+  alsoCalled: ['injector change', 'EGT before and after', 'did the repair help'],
   equation: {
     tex: String.raw`\Delta_i = (T_{2,i} - T_{1,i}) - \tilde{\delta}, \qquad \left|\Delta_i\right| > 3.5\,\max\left(\sigma_\delta,\ \frac{\sqrt{2}\,U_r}{1.96}\right)`,
     words:

@@ -9,6 +9,7 @@ export default defineCalculator({
   id: 'exhaust-spread',
   title: 'Exhaust temperatures of all cylinders',
   purpose: 'Which cylinder stands out, and is the pyrometer good enough to say so?',
+  alsoCalled: ['pyrometer readings', 'EGT spread', 'hot cylinder', 'cold cylinder', 'outlier'],
   equation: {
     tex: String.raw`M_i = \frac{0.6745\,(T_i - \tilde{T})}{\mathrm{MAD}}, \qquad \mathrm{MAD} = \operatorname{median}\,|T_i - \tilde{T}|`,
     words:

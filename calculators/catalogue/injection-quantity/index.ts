@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'injection-quantity',
   title: 'Injected quantity',
   purpose: 'How much fuel does one injector deliver at each stroke?',
+  alsoCalled: ['quantity per stroke', 'rack and fuel', 'fuel delivery'],
   equation: {
     tex: String.raw`q = \frac{2\,Q}{z\,n}\quad\text{(four-stroke)}, \qquad q = q_1 + (q_2 - q_1)\frac{r - r_1}{r_2 - r_1}`,
     words:

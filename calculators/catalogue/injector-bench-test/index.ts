@@ -9,6 +9,7 @@ export default defineCalculator({
   id: 'injector-bench-test',
   title: 'Injector on the test bench',
   purpose: 'Does this injector pass, is it to be set again, or is it rejected?',
+  alsoCalled: ['pop test', 'nozzle tester', 'leak-off time', 'back leakage', 'dribble'],
   equation: {
     tex: String.raw`t_0 = t\,\frac{\nu_0}{\nu(T)}`,
     words:

@@ -9,6 +9,7 @@ export default defineCalculator({
   id: 'reading-trend',
   title: 'Trend of a reading',
   purpose: 'Is this reading drifting, and when does it meet its limit?',
+  alsoCalled: ['trend line', 'drift of a gauge', 'Theil-Sen', 'Mann-Kendall', 'when is it due'],
   equation: {
     tex: String.raw`b = \operatorname{median}\frac{y_j - y_i}{t_j - t_i}, \qquad y = \tilde{y} + b\,(t - \tilde{t})`,
     words:
