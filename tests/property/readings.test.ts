@@ -12,7 +12,9 @@ import { median } from '../../calculators/statistics/median.ts'
 import { normalQuantile, normalTail } from '../../calculators/statistics/normal.ts'
 import { theilSen } from '../../calculators/statistics/theil-sen.ts'
 
-fc.configureGlobal({ seed: 1968, numRuns: 300 })
+/** Many more, each time others, in the long run of the laws. */
+const long = import.meta.env.MODE === 'long'
+fc.configureGlobal(long ? { numRuns: 10_000 } : { seed: 1968, numRuns: 300 })
 
 const reading = fc.double({ min: -1e4, max: 1e4, noNaN: true })
 const values = fc.array(reading, { minLength: 1, maxLength: 30 })
