@@ -1,4 +1,4 @@
-import type { Notice } from '../calculator/types.ts'
+import type { Notice, TableRow } from '../calculator/types.ts'
 import type { Outlook, Trend } from '../statistics/crossing.ts'
 
 /** Up to so many readings the interval of the slope is wider in truth than computed: common practice. */
@@ -34,3 +34,8 @@ export function trendNotices(trend: Trend, first: number, count: number, likely:
 
 /** Seconds in an hour: the tables count running hours. */
 export const HOUR = 3600
+
+/** Whole seconds: two readings closer than that are one time, and no slope is made of their distance. */
+export function timeOf(row: TableRow): number {
+  return Math.round(row['hours'] ?? Number.NaN)
+}

@@ -11,8 +11,8 @@ export function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b)
   const middle = sorted.length / 2
   const upper = sorted[Math.floor(middle)] ?? Number.NaN
-  // Halves first: the sum of two large values could leave the range of numbers.
-  return Number.isInteger(middle) ? (sorted[middle - 1] ?? Number.NaN) / 2 + upper / 2 : upper
+  const lower = Number.isInteger(middle) ? (sorted[middle - 1] ?? Number.NaN) : upper
+  return lower + (upper - lower) / 2
 }
 
 /**

@@ -5,7 +5,7 @@ import type { LoadingLaw } from '../../hydraulics/filter-loading.ts'
 import { crossing, lineAt, trendOf } from '../../statistics/crossing.ts'
 import type { Point } from '../../statistics/theil-sen.ts'
 import { step } from '../step.ts'
-import { HOUR, trendNotices } from '../trend-outcomes.ts'
+import { HOUR, timeOf, trendNotices } from '../trend-outcomes.ts'
 import { inWords } from '../words.ts'
 import { inputs } from './inputs.ts'
 
@@ -32,7 +32,7 @@ export function elementDrops(input: Values): Point[] {
       housing,
     )
     const atReference = element * input.referenceViscosity * input.density * input.referenceFlow
-    return { x: row['hours'] ?? Number.NaN, y: atReference }
+    return { x: timeOf(row), y: atReference }
   })
 }
 
@@ -62,7 +62,7 @@ function whyNot(input: Values): Refusal | undefined {
       reason: `${inputs.readings.label}, reading ${at + 1}: the drop is no more than the housing alone takes at this flow`,
       accepted: 'a larger drop, or a smaller flow or share of the housing',
     }
-  if (new Set(input.readings.map((row) => row['hours'])).size < 2)
+  if (new Set(input.readings.map(timeOf)).size < 2)
     return {
       field: 'readings',
       reason: `${inputs.readings.label} all have the same hours`,

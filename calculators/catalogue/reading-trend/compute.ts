@@ -3,7 +3,7 @@ import { crossing, lineAt, trendOf } from '../../statistics/crossing.ts'
 import type { Trend } from '../../statistics/crossing.ts'
 import type { Point } from '../../statistics/theil-sen.ts'
 import { step } from '../step.ts'
-import { HOUR, trendNotices } from '../trend-outcomes.ts'
+import { HOUR, timeOf, trendNotices } from '../trend-outcomes.ts'
 import type { inputs } from './inputs.ts'
 
 type Values = ValuesOf<typeof inputs>
@@ -12,7 +12,7 @@ type Values = ValuesOf<typeof inputs>
 const TOLD_FOR = 1000 * HOUR
 
 export function pointsOf(input: Pick<Values, 'readings'>): Point[] {
-  return input.readings.map((row) => ({ x: row['hours'] ?? Number.NaN, y: row['reading'] ?? Number.NaN }))
+  return input.readings.map((row) => ({ x: timeOf(row), y: row['reading'] ?? Number.NaN }))
 }
 
 function noticesOf(input: Values, trend: Trend, first: number, likely: number): Notice[] {
