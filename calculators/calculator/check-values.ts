@@ -26,7 +26,12 @@ function checkChoice(id: string, input: ChoiceInput, value: InputValue): Refused
   return refuse(id, `${input.label} is ${read}`, values.join(', '))
 }
 
-function checkTable(id: string, input: TableInput, value: InputValue): Refused {
+/** 'Exhaust temperatures, cylinder 3', counted from one. */
+export function rowInWords(input: Pick<TableInput, 'label' | 'rowName'>, index: number): string {
+  return `${input.label}, ${(input.rowName ?? 'Row').toLowerCase()} ${index + 1}`
+}
+
+function checkTable(id: string, input: TableInput, value: InputValue, shownUnits: ShownUnits): Refused {
   const { minimum, maximum } = input.rows
   const rows = minimum === maximum ? `${minimum} rows` : `${minimum} to ${maximum} rows`
   const ids = Object.keys(input.columns)
@@ -37,21 +42,27 @@ function checkTable(id: string, input: TableInput, value: InputValue): Refused {
   for (const [index, row] of value.entries()) {
     for (const [columnId, column] of Object.entries(input.columns)) {
       const cell = row && typeof row === 'object' && Object.hasOwn(row, columnId) ? row[columnId] : undefined
-      const label = `${input.label}, row ${index + 1}: ${column.label}`
+      const label = `${rowInWords(input, index)}: ${column.label}`
+      const unit = shownUnits[`${id}.${columnId}`]
       if (typeof cell !== 'number')
-        return refuse(id, `${label} is not a number`, rangeInWords(column, column.physical))
-      const refused = refuseOutside(id, { ...column, label }, cell, column.physical)
+        return refuse(id, `${label} is not a number`, rangeInWords(column, column.physical, unit))
+      const refused = refuseOutside(id, { ...column, label }, cell, column.physical, unit)
       if (refused) return refused
     }
   }
   return undefined
 }
 
-function checkValue(calculator: Calculator, id: string, value: InputValue, unit?: string): Refused {
+function checkValue(
+  calculator: Calculator,
+  id: string,
+  value: InputValue,
+  shownUnits: ShownUnits = {},
+): Refused {
   const input = calculator.inputs[id]
-  if (input?.type === 'quantity') return checkQuantity(id, input, value, unit)
+  if (input?.type === 'quantity') return checkQuantity(id, input, value, shownUnits[id])
   if (input?.type === 'choice') return checkChoice(id, input, value)
-  return input ? checkTable(id, input, value) : undefined
+  return input ? checkTable(id, input, value, shownUnits) : undefined
 }
 
 /**
@@ -77,7 +88,7 @@ export function checkValues(
   }
   const relevant = relevantInputs(calculator, values)
   for (const id of relevant) {
-    const refused = checkValue(calculator, id, valueOf(calculator, values, id), shownUnits[id])
+    const refused = checkValue(calculator, id, valueOf(calculator, values, id), shownUnits)
     if (refused) return refused
   }
   const given = relevant.map((id) => [id, valueOf(calculator, values, id)] as const)
@@ -111,8 +122,9 @@ export function validityNotices(
     return value.flatMap((row, index) =>
       Object.entries(input.columns).flatMap(([columnId, column]) =>
         validityNotice(
-          { ...column, label: `${input.label}, row ${index + 1}: ${column.label}` },
+          { ...column, label: `${rowInWords(input, index)}: ${column.label}` },
           row[columnId],
+          shownUnits[`${id}.${columnId}`],
         ),
       ),
     )

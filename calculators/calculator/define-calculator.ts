@@ -1,5 +1,15 @@
 import { kindOf, understoodUnits } from '../quantity/kinds.ts'
-import type { Calculator, Input, Inputs, Output, Outputs, QuantityInput, Range, TableInput } from './types.ts'
+import type {
+  Calculator,
+  Input,
+  Inputs,
+  Output,
+  Outputs,
+  PointsAxis,
+  QuantityInput,
+  Range,
+  TableInput,
+} from './types.ts'
 
 type Complain = (what: string) => never
 
@@ -76,6 +86,15 @@ function checkCases(calculator: Calculator, complain: Complain): void {
   }
 }
 
+function checkAxis(axis: PointsAxis | undefined, { inputs }: Calculator, complain: Complain): void {
+  if (axis?.follows === undefined) return
+  const [id = '', columnId = ''] = axis.follows.split('.')
+  const input = inputs[id]
+  const followed = input?.type === 'table' ? input.columns[columnId] : input
+  if (followed?.type !== 'quantity' || followed.kind !== axis.kind)
+    complain(`points: ${axis.follows} is not a quantity of this kind among the inputs`)
+}
+
 /** Throws an error that names the calculator, the input and what is wrong with the declaration. */
 export function checkDeclaration(calculator: Calculator): void {
   const complain: Complain = (what) => {
@@ -90,6 +109,7 @@ export function checkDeclaration(calculator: Calculator): void {
   for (const [id, output] of Object.entries(calculator.outputs))
     checkOutput(output, (what) => complain(`output ${id}: ${what}`))
   checkCases(calculator, complain)
+  for (const axis of [calculator.points?.x, calculator.points?.y]) checkAxis(axis, calculator, complain)
   const { chart } = calculator
   if (!chart) return
   if (calculator.inputs[chart.x]?.type !== 'quantity')

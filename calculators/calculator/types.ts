@@ -53,6 +53,8 @@ export interface TableInput {
   /** Columns by id, each a quantity whose `default` is not used. */
   readonly columns: Readonly<Record<string, Omit<QuantityInput, 'default' | 'when'>>>
   readonly rows: Range
+  /** What one row is, as it stands before its number: 'Cylinder'. 'Row' if left out. */
+  readonly rowName?: string
   readonly default: readonly TableRow[]
   readonly when?: Condition
 }
@@ -144,6 +146,36 @@ export interface ChartDefinition<I extends Inputs, O extends Outputs> {
   readonly limits?: (input: ValuesOf<I>) => readonly { readonly label: string; readonly y: number }[]
 }
 
+/** An axis of a chart of points. */
+export interface PointsAxis {
+  readonly label: string
+  readonly symbol: string
+  readonly kind: KindId
+  /** The input or 'table.column' in whose unit the axis is drawn; without one, the unit of the person's system. */
+  readonly follows?: string
+}
+
+export interface MeasuredPoint extends ChartMark {
+  /** Drawn apart and named in the key. */
+  readonly standsOut?: boolean
+}
+
+export interface ChartLine {
+  readonly label: string
+  readonly points: readonly { readonly x: number; readonly y: number }[]
+  /** An edge of a band, drawn lighter than the line itself. */
+  readonly edge?: boolean
+}
+
+/** A chart of what was read: points of a table with a line and limits, all SI. */
+export interface PointsDefinition<I extends Inputs> {
+  readonly x: PointsAxis
+  readonly y: PointsAxis
+  readonly points: (input: ValuesOf<I>) => readonly MeasuredPoint[]
+  readonly lines?: (input: ValuesOf<I>) => readonly ChartLine[]
+  readonly limits?: (input: ValuesOf<I>) => readonly { readonly label: string; readonly y: number }[]
+}
+
 /** A published case. Inputs and expected values are written as the source prints them, with units. */
 export interface PublishedCase {
   readonly description: string
@@ -185,6 +217,8 @@ export interface Calculator<I extends Inputs = Inputs, O extends Outputs = Outpu
   readonly outputs: O
   readonly compute: (input: ValuesOf<I>) => Computation<O>
   readonly chart?: ChartDefinition<I, O>
+  /** In place of `chart`, where readings of a table are drawn. */
+  readonly points?: PointsDefinition<I>
   /** Fills inputs from a fuel of the handbook's data. */
   readonly fromFuel?: (fuel: FuelRecord) => Readonly<Partial<Record<keyof I & string, number>>>
   /** The first one is the worked example on the page. */

@@ -34,6 +34,16 @@ export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
   'viscosity-at-temperature': () =>
     import('./viscosity-at-temperature/index.ts').then((module) => module.default),
+  'exhaust-before-and-after': () =>
+    import('./exhaust-before-and-after/index.ts').then((module) => module.default),
+  'exhaust-spread': () => import('./exhaust-spread/index.ts').then((module) => module.default),
+  'filter-life': () => import('./filter-life/index.ts').then((module) => module.default),
+  'fuel-rate': () => import('./fuel-rate/index.ts').then((module) => module.default),
+  'injection-quantity': () => import('./injection-quantity/index.ts').then((module) => module.default),
+  'injector-bench-test': () => import('./injector-bench-test/index.ts').then((module) => module.default),
+  'range-and-hours': () => import('./range-and-hours/index.ts').then((module) => module.default),
+  'reading-trend': () => import('./reading-trend/index.ts').then((module) => module.default),
+  'real-difference': () => import('./real-difference/index.ts').then((module) => module.default),
   'viscosity-of-blend': () => import('./viscosity-of-blend/index.ts').then((module) => module.default),
   'viscosity-scales': () => import('./viscosity-scales/index.ts').then((module) => module.default),
   'air-drawn-in': () => import('./air-drawn-in/index.ts').then((module) => module.default),

@@ -13,6 +13,8 @@ const BARREL = 42 * GALLON
 /** Densities [kg/m³] behind the conventional columns of mercury and of water. @source nist-sp811 */
 const MERCURY = 13595.1
 const WATER = 1000
+/** Statute mile of 5280 ft [m], exact. @source nist-sp811 */
+const MILE = 5280 * FOOT
 /** International table: the factor of 1 cal/g, 4.1868 kJ/kg, makes 1 Btu/(lb·°F) as large as 1 cal/(g·°C). @source nist-sp811 */
 const BTU = (4186.8 * POUND * 5) / 9
 const MINUTE = 60
@@ -52,6 +54,8 @@ const table: readonly Unit[] = [
   unit('cm', 'cm', 'm', 0.01, 'centimetre|centimetres'),
   unit('mm', 'mm', 'm', 0.001, 'millimetre|millimetres|millimeter|millimeters'),
   unit('um', 'µm', 'm', 1e-6, 'micron|microns|micrometre|micrometres'),
+  unit('km', 'km', 'm', 1000, 'kilometre|kilometres|kilometer|kilometers'),
+  unit('mi', 'mi', 'm', MILE, 'mile|miles'),
   unit('in', 'in', 'm', INCH, 'inch|inches|"|in.'),
   unit('ft', 'ft', 'm', FOOT, "foot|feet|'|′"),
 
@@ -63,6 +67,7 @@ const table: readonly Unit[] = [
   unit('m3', 'm³', 'm3', 1, 'cubic metre|cubic metres|cu m'),
   unit('L', 'L', 'm3', 0.001, 'litre|litres|liter|liters|ltr|dm3'),
   unit('mL', 'mL', 'm3', 1e-6, 'millilitre|millilitres|cm3|cc'),
+  unit('mm3', 'mm³', 'm3', 1e-9, 'cu mm|cubic millimetre|cubic millimetres'),
   unit('gal', 'US gal', 'm3', GALLON, 'gallon|gallons|USgal|US gallon|US gallons|USG'),
   unit(
     'impgal',
@@ -131,9 +136,9 @@ const table: readonly Unit[] = [
 
   unit('m/s', 'm/s', 'm/s', 1, 'metres/s|metres per second|meters per second'),
   unit('mm/s', 'mm/s', 'm/s', 0.001, 'millimetres per second'),
-  unit('km/h', 'km/h', 'm/s', 1000 / HOUR, 'kph|kmh|kilometres per hour'),
+  unit('km/h', 'km/h', 'm/s', 1000 / HOUR, 'kph|kmh|km/hr|kilometres per hour'),
   unit('ft/s', 'ft/s', 'm/s', FOOT, 'fps|feet per second'),
-  unit('mph', 'mph', 'm/s', (5280 * FOOT) / HOUR, 'mi/h|miles per hour'),
+  unit('mph', 'mph', 'm/s', MILE / HOUR, 'mi/h|miles per hour'),
 
   unit('m3/s', 'm³/s', 'm3/s', 1),
   unit('m3/h', 'm³/h', 'm3/s', 1 / HOUR, 'm3/hr|m3/hour|cmh'),
@@ -159,6 +164,16 @@ const table: readonly Unit[] = [
   unit('W', 'W', 'W', 1, 'watt|watts'),
   unit('kW', 'kW', 'W', 1000, 'kilowatt|kilowatts'),
   unit('hp', 'hp', 'W', 550 * FOOT * POUND * GRAVITY, 'horsepower|bhp'),
+
+  unit('kg/J', 'kg/J', 'kg/J', 1),
+  unit('g/(kW.h)', 'g/(kW·h)', 'kg/J', 0.001 / (1000 * HOUR), 'g/kWh|g/kW h|g/kW/h|grams per kilowatt hour'),
+  unit(
+    'lb/(hp.h)',
+    'lb/(hp·h)',
+    'kg/J',
+    POUND / (550 * FOOT * POUND * GRAVITY * HOUR),
+    'lb/hp-h|lb/hp-hr|lb/bhp-hr|lb/hp h|lb/hph',
+  ),
 
   unit('rad/s', 'rad/s', 'rad/s', 1),
   unit('rpm', 'rpm', 'rad/s', (2 * Math.PI) / MINUTE, 'rev/min|r/min|1/min|turns/min|turn/min'),

@@ -10,9 +10,10 @@ import { evaluate } from './evaluate.ts'
 import { fieldsOf } from './fields.ts'
 import { Inputs } from './Inputs.tsx'
 import { unitSystem, useExpressions, useLastRead, useSettled, useUnitSystem } from './live.ts'
+import { PointsChart } from './PointsChart.tsx'
 import { PrintedInputs } from './PrintedInputs.tsx'
 import { Result } from './Result.tsx'
-import { apply, startState } from './state.ts'
+import { apply, startState, typedInto } from './state.ts'
 import type { Action, FormState, Starting } from './state.ts'
 import { summaryOf } from './summary.ts'
 import type { SourceLine } from './summary.ts'
@@ -38,6 +39,17 @@ const ADDRESS_PAUSE_MS = 400
 /** A screen reader is told the result when the typing pauses, not at every key. */
 const SPEECH_PAUSE_MS = 900
 
+/** After one of these there is something new that an undone reset would destroy. */
+const changesInputs: ReadonlySet<Action['type']> = new Set<Action['type']>([
+  'type',
+  'choose',
+  'typeCell',
+  'addRow',
+  'removeRow',
+  'fillCells',
+  'replaceRows',
+])
+
 export function CalculatorForm({ calculator, starting, sources, htmlId, live }: FormProps) {
   const specs = useMemo(() => fieldsOf(calculator), [calculator])
   const [state, send] = useReducer(
@@ -58,12 +70,12 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
   const shown = useLastRead(evaluation)
 
   useUnitSystem(send)
-  useExpressions(specs, state.fields, send)
+  useExpressions(specs, state, send)
   useEffect(() => {
     if (live === undefined) return
     const fresh = startState(calculator, starting, unitSystem())
     const reading = readAddress(calculator, specs, fresh, location.search.slice(1), live.place)
-    const typed = Object.entries(live.early).map(([field, text]): Action => ({ type: 'type', field, text }))
+    const typed = Object.entries(live.early).map(([name, text]) => typedInto(name, text))
     const restored = typed.reduce((before, action) => apply(specs, before, action), reading.state)
     send({ type: 'restore', state: restored })
     setAddressProblems(reading.problems)
@@ -82,7 +94,7 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
 
   const change = (action: Action): void => {
     touch(true)
-    if (action.type === 'type' || action.type === 'choose') setBeforeReset(undefined)
+    if (changesInputs.has(action.type)) setBeforeReset(undefined)
     send(action)
   }
   const summary = () => {
@@ -109,6 +121,7 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
           <div class="calculator-kept">
             <Result {...parts} evaluation={shown} />
             <Chart {...parts} evaluation={shown} />
+            <PointsChart {...parts} evaluation={shown} />
           </div>
         </div>
       </div>

@@ -89,7 +89,7 @@ interface UnitPickerProps {
 
 /** The units offered; a single one is shown as plain text. */
 export function UnitPicker({ label, name, units, unit, pick }: UnitPickerProps) {
-  if (units.length === 1) return <span class="unit-only">{unitName(unit)}</span>
+  if (units.length === 1) return unit === '1' ? null : <span class="unit-only">{unitName(unit)}</span>
   return (
     <select
       class="unit-picker"

@@ -3,6 +3,7 @@ import { Choice } from './Choice.tsx'
 import type { Evaluation } from './evaluate.ts'
 import type { FieldSpecs } from './fields.ts'
 import { Field } from './Field.tsx'
+import { TableField } from './TableField.tsx'
 import type { Action, FormState } from './state.ts'
 
 interface Props {
@@ -26,6 +27,18 @@ export function Inputs({ htmlId, calculator, specs, state, evaluation, send }: P
             <Choice key={id} htmlId={`${htmlId}-${id}`} id={id} input={input} value={value} send={send} />
           )
         }
+        const table = state.tables[id]
+        if (input?.type === 'table' && table !== undefined)
+          return (
+            <TableField
+              key={id}
+              htmlId={`${htmlId}-${id}`}
+              input={input}
+              table={table}
+              problems={evaluation.problems}
+              send={send}
+            />
+          )
         const spec = specs[id]
         const field = state.fields[id]
         if (input === undefined || spec === undefined || field === undefined) return null

@@ -3,14 +3,19 @@ import { fieldFrom, isBare, meantIn, portableText } from './state.ts'
 import type { FormState } from './state.ts'
 import { offeredUnits } from './fields.ts'
 import type { FieldSpecs } from './fields.ts'
+import { applyToTable, portableCells, withColumn } from './table-state.ts'
+import type { TableState } from './table-state.ts'
+import { cellTexts, columnText, tablesOf } from './tables.ts'
 
 /** Form of the address. A link made today must be read rightly by every later edition. */
 const VERSION = '1'
 const VERSION_KEY = 'v'
 
 /** Longer than any link the form can write, short enough that nothing on the page has to cope with more. */
-const LONGEST_QUERY = 4000
+const LONGEST_QUERY = 8000
 export const LONGEST_TEXT = 200
+/** A column carries the cells of all its rows. */
+const LONGEST_COLUMN = 2000
 const LONGEST_QUOTE = 40
 const MOST_PROBLEMS = 5
 
@@ -59,7 +64,36 @@ function unitReader(
       : `Unit of «${label}»: read ${quote(value)}; accepted: ${units.join(', ')}.`
 }
 
-function readers(calculator: Calculator, specs: FieldSpecs): Map<string, Reader> {
+/** A column holds the cells of all its rows; the first one that is met sets how many there are. */
+function columnReaders(calculator: Calculator, start: FormState): [string, Reader][] {
+  return Object.values(tablesOf(calculator)).flatMap((spec) =>
+    Object.entries(spec.columns).flatMap(([column, { id: key, label, units }]): [string, Reader][] => {
+      const changed = (state: FormState, change: (table: TableState) => TableState): FormState => {
+        const table = state.tables[spec.id]
+        return table ? { ...state, tables: { ...state.tables, [spec.id]: change(table) } } : state
+      }
+      return [
+        [
+          key,
+          (state, value) => {
+            const untouched = state.tables[spec.id] === start.tables[spec.id]
+            return changed(state, (table) => withColumn(table, column, cellTexts(value), untouched))
+          },
+        ],
+        [
+          `${key}.unit`,
+          unitReader(label, units, (state, unit) =>
+            changed(state, (table) =>
+              applyToTable(table, { type: 'pickColumnUnit', table: spec.id, column, unit }),
+            ),
+          ),
+        ],
+      ]
+    }),
+  )
+}
+
+function readers(calculator: Calculator, specs: FieldSpecs, start: FormState): Map<string, Reader> {
   const found = new Map<string, Reader>()
   for (const spec of Object.values(specs)) {
     found.set(spec.id, (state, value) => {
@@ -89,6 +123,7 @@ function readers(calculator: Calculator, specs: FieldSpecs): Map<string, Reader>
         : `«${input.label}»: read ${quote(value)}; accepted: ${allowed.join(', ')}.`,
     )
   }
+  for (const [key, reader] of columnReaders(calculator, start)) found.set(key, reader)
   for (const [id, output] of Object.entries(calculator.outputs)) {
     if (output.type !== 'quantity') continue
     found.set(
@@ -129,7 +164,8 @@ export function readAddress(
       ],
     }
   }
-  const known = readers(calculator, specs)
+  const known = readers(calculator, specs, start)
+  const columns = columnKeys(calculator)
   const seen = new Set<string>()
   const problems: string[] = []
   // Values before units: a unit can only be shown for a value that is there.
@@ -143,16 +179,17 @@ export function readAddress(
     const reader = known.get(key)
     if (reader === undefined) {
       problems.push(
-        `Read ${quote(fullKey)}, which is no input here; accepted: ${[...known.keys()].filter((id) => !id.includes('.')).join(', ')}.`,
+        `Read ${quote(fullKey)}, which is no input here; accepted: ${[...known.keys()].filter((id) => !id.includes('.') || columns.has(id)).join(', ')}.`,
       )
     } else if (seen.has(key)) {
       problems.push(`${quote(key)} stands in the address more than once; the first was taken.`)
     } else {
       seen.add(key)
-      const tooLong = value.length > LONGEST_TEXT
+      const longest = columns.has(key) ? LONGEST_COLUMN : LONGEST_TEXT
+      const tooLong = value.length > longest
       if (tooLong) {
         problems.push(
-          `${quote(key)}: read ${value.length} characters; accepted: at most ${LONGEST_TEXT}. It was left empty.`,
+          `${quote(key)}: read ${value.length} characters; accepted: at most ${longest}. It was left empty.`,
         )
       }
       const outcome = reader(state, tooLong ? '' : clean(value))
@@ -166,6 +203,24 @@ export function readAddress(
     problems:
       more > 0 ? [...problems.slice(0, MOST_PROBLEMS), `And ${more} more that could not be used.`] : problems,
   }
+}
+
+function columnKeys(calculator: Calculator): Set<string> {
+  const tables = Object.values(tablesOf(calculator))
+  return new Set(tables.flatMap((spec) => Object.values(spec.columns).map((column) => column.id)))
+}
+
+/** All columns of a table in which anything differs from the start, so that they are read as equally long. */
+function tableDifferences(start: TableState | undefined, table: TableState): [string, string][] {
+  const columns = Object.entries(table.spec.columns)
+  const texts = columns.map(([column, { id }]) => [id, columnText(portableCells(table, column))] as const)
+  const before = columns.map(([column]) => start && columnText(portableCells(start, column)))
+  const changed = texts.some(([, text], at) => text !== before[at])
+  const units = columns.flatMap(([column, { id }]): [string, string][] => {
+    const shown = table.units[column]
+    return shown?.picked ? [[`${id}.unit`, shown.unit]] : []
+  })
+  return [...(changed ? texts.map(([id, text]): [string, string] => [id, text]) : []), ...units]
 }
 
 /** What differs from the start, as keys (without prefix) and values. */
@@ -183,6 +238,8 @@ function differences(start: FormState, state: FormState): [string, string][] {
   for (const [id, value] of Object.entries(state.choices)) {
     if (value !== start.choices[id]) entries.push([id, value])
   }
+  for (const [id, table] of Object.entries(state.tables))
+    entries.push(...tableDifferences(start.tables[id], table))
   for (const [id, unit] of Object.entries(state.outputUnits)) entries.push([`${id}.unit`, unit])
   return entries.length === 0 ? [] : [[VERSION_KEY, VERSION], ...entries]
 }
@@ -196,7 +253,7 @@ export function writeAddress(
   query: string,
   place: Place,
 ): string {
-  const known = readers(calculator, specs)
+  const known = readers(calculator, specs, start)
   const parameters = new URLSearchParams(query.length > LONGEST_QUERY ? '' : query)
   for (const fullKey of Array.from(parameters.keys())) {
     const key = ownKey(fullKey, place)

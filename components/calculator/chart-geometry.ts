@@ -55,7 +55,7 @@ interface Ends {
   high: number
 }
 
-function padded({ low, high }: Ends, log: boolean): Ends {
+export function padded({ low, high }: Ends, log: boolean): Ends {
   if (log) {
     const factor = (high / low) ** HEADROOM || 1
     return low === high ? { low: low / 2, high: high * 2 } : { low: low / factor, high: high * factor }
@@ -81,7 +81,7 @@ function logTicks(low: number, high: number): number[] {
   return ticks
 }
 
-const tickText = (value: number): string => String(Number(value.toPrecision(4))).replace('-', '−')
+export const tickText = (value: number): string => String(Number(value.toPrecision(4))).replace('-', '−')
 
 /** Everything the chart shows, in places of the drawing; nothing when there is no curve to draw. */
 export function chartOf(
@@ -156,4 +156,4 @@ export function chartOf(
   }
 }
 
-const round = (value: number): number => Math.round(value * 10) / 10
+export const round = (value: number): number => Math.round(value * 10) / 10

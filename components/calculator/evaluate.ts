@@ -1,10 +1,14 @@
-import type { Calculator, InputValue } from '../../calculators/calculator/types.ts'
+import { refuseOutside } from '../../calculators/calculator/refusal.ts'
+import type { Calculator, InputValue, TableRow } from '../../calculators/calculator/types.ts'
 import { relevantInputs } from '../../calculators/calculator/relevant-inputs.ts'
 import { run } from '../../calculators/calculator/run.ts'
 import type { RunResult } from '../../calculators/calculator/run.ts'
 import { accuracyField } from './fields.ts'
 import type { FieldSpecs } from './fields.ts'
 import { shownQuantity } from './state.ts'
+import { rowsThatCount } from './table-state.ts'
+import type { TableState } from './table-state.ts'
+import { cellInWords, cellKey, columnKey } from './tables.ts'
 import type { FormState } from './state.ts'
 
 /** Why a field, or the inputs together (key ''), give no result. */
@@ -44,6 +48,43 @@ export function sentenceOf(problem: Problem): string {
   return `${problem.label}: ${read}${end}`
 }
 
+interface CellsRead {
+  readonly rows: readonly TableRow[]
+  readonly problems: Readonly<Record<string, Problem>>
+  readonly waiting: boolean
+}
+
+/** The cells of a table in SI, and for each that holds nothing possible why, by the key of the cell. */
+function readCells(calculator: Calculator, table: TableState): CellsRead {
+  const { spec } = table
+  const input = calculator.inputs[spec.id]
+  const problems: Record<string, Problem> = {}
+  let waiting = false
+  const rows = rowsThatCount(table).map((row, at): TableRow => {
+    const cells = Object.entries(spec.columns).flatMap(([column, { id: key }]): [string, number][] => {
+      const field = row[column]
+      if (field === undefined || field.reading === 'waiting') {
+        waiting = true
+        return []
+      }
+      const label = cellInWords(spec, at, column)
+      const complain = (reason: string, accepted: string) => {
+        problems[cellKey(spec.id, at, column)] = { label, read: field.text, reason, accepted }
+        return []
+      }
+      if (!field.reading.ok) return complain(field.reading.reason, field.reading.accepted)
+      const declared = input?.type === 'table' ? input.columns[column] : undefined
+      const outside =
+        declared &&
+        refuseOutside(key, { ...declared, label }, field.reading.si, declared.physical, field.unit)
+      if (outside) return complain(outside.refusal.reason, outside.refusal.accepted)
+      return [[column, field.reading.si]]
+    })
+    return Object.fromEntries(cells)
+  })
+  return { rows, problems, waiting }
+}
+
 /** Everything the page shows that follows from the state. */
 export function evaluate(calculator: Calculator, specs: FieldSpecs, state: FormState): Evaluation {
   const values: Record<string, InputValue> = { ...state.choices }
@@ -80,19 +121,33 @@ export function evaluate(calculator: Calculator, specs: FieldSpecs, state: FormS
         }
     })
   }
+  const readTable = (id: string, table: TableState): void => {
+    const read = readCells(calculator, table)
+    Object.assign(problems, read.problems)
+    if (read.waiting) waiting = true
+    values[id] = read.rows
+  }
   for (const id of relevant) {
+    const table = state.tables[id]
+    if (table !== undefined) readTable(id, table)
     readField(id, (si) => (values[id] = si))
     readAccuracy(id)
   }
   const soFar = { relevant, problems, waiting, values, accuracies }
   if (waiting || Object.keys(problems).length > 0) return soFar
 
-  const shownUnits = Object.fromEntries(
+  const shownUnits: Record<string, string> = Object.fromEntries(
     relevant.flatMap((id) => (specs[id] ? [[id, state.fields[id]?.unit ?? specs[id].usualUnit]] : [])),
   )
+  for (const id of relevant)
+    for (const [column, { unit }] of Object.entries(state.tables[id]?.units ?? {}))
+      shownUnits[columnKey(id, column)] = unit
   const outcome = run(calculator, values, accuracies, shownUnits)
   if (!('refusal' in outcome)) return { ...soFar, result: outcome }
   const { field, reason, accepted } = outcome.refusal
+  const table = state.tables[field]
+  if (table !== undefined)
+    return { ...soFar, problems: { [field]: { label: table.spec.label, reason, accepted } } }
   const spec = specs[field]
   const typed = state.fields[field]
   const problem =

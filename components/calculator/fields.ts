@@ -34,7 +34,8 @@ export function offeredUnits({ kind, units }: Pick<QuantityInput, 'kind' | 'unit
   return units ?? kindOf(kind).units.filter((unit) => unit !== 'turn')
 }
 
-function valueSpec(id: string, input: QuantityInput): FieldSpec {
+/** The field of a quantity: an input, or a column of a table. */
+export function quantitySpec(id: string, input: Omit<QuantityInput, 'default' | 'when'>): FieldSpec {
   const units = offeredUnits(input)
   const usualUnit = input.units?.[0] ?? kindOf(input.kind).preferred.si
   return { id, input: id, label: input.label, symbol: input.symbol, kind: input.kind, units, usualUnit }
@@ -52,7 +53,7 @@ function accuracySpec(id: string, input: QuantityInput): FieldSpec | undefined {
     return { ...shared, kind: 'ratio', units: ['%'], usualUnit: '%', share: true }
   const spread = spreadOf[input.kind]
   if (spread === undefined) {
-    const { kind, units, usualUnit } = valueSpec(id, input)
+    const { kind, units, usualUnit } = quantitySpec(id, input)
     return { ...shared, kind, units, usualUnit }
   }
   return { ...shared, kind: spread, units: kindOf(spread).units, usualUnit: kindOf(spread).preferred.si }
@@ -63,7 +64,7 @@ export function fieldsOf(calculator: Calculator): FieldSpecs {
   const specs: Record<string, FieldSpec> = {}
   for (const [id, input] of Object.entries(calculator.inputs)) {
     if (input.type !== 'quantity') continue
-    specs[id] = valueSpec(id, input)
+    specs[id] = quantitySpec(id, input)
     const accuracy = accuracySpec(id, input)
     if (accuracy !== undefined) specs[accuracy.id] = accuracy
   }

@@ -29,8 +29,17 @@ const notLoaded = {
 } as const
 
 /** Sends each waiting text through the unit parser, which is loaded only for the first of them. */
-export function useExpressions(specs: FieldSpecs, fields: FormState['fields'], send: Send): void {
+export function useExpressions(specs: FieldSpecs, { fields, tables }: FormState, send: Send): void {
   useEffect(() => {
+    for (const { spec, rows } of Object.values(tables))
+      for (const [row, cells] of rows.entries())
+        for (const [column, of] of Object.entries(cells)) {
+          const field = spec.columns[column]
+          if (field === undefined || of.reading !== 'waiting') continue
+          readQuantity(of.text, field.kind, of.textUnit)
+            .catch(() => notLoaded)
+            .then((reading) => send({ type: 'readCell', table: spec.id, row, column, of, reading }))
+        }
     for (const [id, of] of Object.entries(fields)) {
       const spec = specs[id]
       if (spec === undefined || of.reading !== 'waiting') continue
@@ -38,7 +47,7 @@ export function useExpressions(specs: FieldSpecs, fields: FormState['fields'], s
         .catch(() => notLoaded)
         .then((reading) => send({ type: 'read', field: id, of, reading }))
     }
-  }, [specs, fields, send])
+  }, [specs, fields, tables, send])
 }
 
 /** The value as it was when it last stayed the same for so long. */

@@ -4,6 +4,7 @@ import type { KindId } from '../../calculators/quantity/types.ts'
 import { fromSI } from '../../calculators/quantity/units.ts'
 import { fieldsOf } from './fields.ts'
 import type { Starting } from './state.ts'
+import { cellTexts, columnKey, columnText, tablesOf } from './tables.ts'
 
 /** Past these, digits are rounding errors of the unit conversion. */
 const DIGITS = 12
@@ -15,9 +16,15 @@ function textOf(si: number, kind: KindId, unit: string): string {
 /** Texts of the calculator's own defaults, accuracies included. */
 function defaults(calculator: Calculator): Record<string, string> {
   const specs = fieldsOf(calculator)
+  const tables = tablesOf(calculator)
   const texts: Record<string, string> = {}
   for (const [id, input] of Object.entries(calculator.inputs)) {
     if (input.type === 'choice') texts[id] = input.default
+    if (input.type === 'table')
+      for (const [column, spec] of Object.entries(tables[id]?.columns ?? {}))
+        texts[spec.id] = columnText(
+          input.default.map((row) => textOf(row[column] ?? 0, spec.kind, spec.usualUnit)),
+        )
     if (input.type !== 'quantity') continue
     const spec = specs[id]
     if (spec !== undefined) texts[id] = textOf(input.default, spec.kind, spec.usualUnit)
@@ -47,13 +54,33 @@ export function textsFromFuel(calculator: Calculator, fuel: FuelRecord): Record<
 export function textsFromExample(calculator: Calculator): Record<string, string> {
   const [example] = calculator.cases
   return Object.fromEntries(
-    Object.entries(example?.input ?? {}).flatMap(([id, text]) =>
-      typeof text === 'string' ? [[id, text]] : [],
-    ),
+    Object.entries(example?.input ?? {}).flatMap(([id, given]): [string, string][] => {
+      if (typeof given === 'string') return [[id, given]]
+      return Object.keys(given[0] ?? {}).map((column) => [
+        columnKey(id, column),
+        columnText(given.map((row) => row[column] ?? '')),
+      ])
+    }),
   )
 }
 
+/** The cells of a column: 'readings.hours' with '0 h; 250 h; 500 h'. */
+function checkColumn(calculator: Calculator, key: string, text: string): boolean {
+  const [table = '', column = ''] = key.split('.')
+  const spec = tablesOf(calculator)[table]?.columns[column]
+  if (spec === undefined) return false
+  for (const cell of cellTexts(text)) {
+    const reading = readFigure(cell, spec.kind)
+    if (!reading.ok)
+      throw new Error(
+        `Calculator ${calculator.id}, column '${key}': ${reading.reason}; allowed: ${reading.accepted}`,
+      )
+  }
+  return true
+}
+
 function checkText(calculator: Calculator, id: string, text: string): void {
+  if (checkColumn(calculator, id, text)) return
   const input = calculator.inputs[id.replace(/\.accuracy$/, '')]
   const spec = fieldsOf(calculator)[id]
   const where = `Calculator ${calculator.id}, input '${id}'`

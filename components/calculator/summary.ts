@@ -10,6 +10,9 @@ import type { FieldSpec, FieldSpecs } from './fields.ts'
 import { outputUnit, stepText, stepUnit, valueText } from './outputs.ts'
 import { isBare, portableText, shownQuantity, understoodText } from './state.ts'
 import type { FormState, QuantityField } from './state.ts'
+import { rowsThatCount } from './table-state.ts'
+import type { TableState } from './table-state.ts'
+import { cellInWords, cellKey } from './tables.ts'
 
 /** A source as the page lists it. */
 export interface SourceLine {
@@ -29,6 +32,8 @@ export interface SummaryLine {
   readonly unit?: string
   readonly plusMinus?: number
   readonly plusMinusUnit?: string
+  /** Set on the cells of a table. */
+  readonly table?: string
 }
 
 export interface WorkingLine extends SummaryLine {
@@ -42,7 +47,7 @@ export interface Summary {
   readonly address: string
   readonly inputs: readonly SummaryLine[]
   /** By field, texts that the form and the terminal both read. */
-  readonly typed: Readonly<Record<string, string>>
+  readonly typed: Readonly<Record<string, string | readonly Readonly<Record<string, string>>[]>>
   readonly outputs: readonly SummaryLine[]
   readonly refusals: readonly string[]
   readonly notices: readonly Notice[]
@@ -69,6 +74,39 @@ function quantityLine(
   return { ...head, text, value: rounded(fromSI(si, unit, kind)), unit }
 }
 
+/** A line for each cell of a table, row by row. */
+function cellLines(table: TableState): SummaryLine[] {
+  const { spec } = table
+  return rowsThatCount(table).flatMap((row, at) =>
+    Object.entries(spec.columns).flatMap(([column, columnSpec]): SummaryLine[] => {
+      const field = row[column]
+      if (field === undefined) return []
+      const head = {
+        id: cellKey(spec.id, at, column),
+        name: cellInWords(spec, at, column),
+        symbol: columnSpec.symbol,
+        table: spec.id,
+      }
+      if (field.reading === 'waiting' || !field.reading.ok) return [{ ...head, text: field.text }]
+      const text = understoodText(field, columnSpec) || shownQuantity(field, columnSpec)
+      const { si } = field.reading
+      return [{ ...head, ...quantityLine(head, si, columnSpec.kind, field.unit, text) }]
+    }),
+  )
+}
+
+/** The rows of a table as the terminal takes them. */
+function typedRows(table: TableState): Record<string, string>[] {
+  return rowsThatCount(table).map((row) =>
+    Object.fromEntries(
+      Object.entries(table.spec.columns).flatMap(([column, spec]) => {
+        const field = row[column]
+        return field === undefined ? [] : [[column, machineText(field, spec)]]
+      }),
+    ),
+  )
+}
+
 function inputLine(
   id: string,
   calculator: Calculator,
@@ -81,6 +119,8 @@ function inputLine(
     const chosen = input.options.find((option) => option.value === state.choices[id])
     return [{ id, name: input.label, symbol: '', text: chosen?.label ?? '' }]
   }
+  const table = state.tables[id]
+  if (table !== undefined) return cellLines(table)
   const spec = specs[id]
   const field = state.fields[id]
   if (spec === undefined || field === undefined) return []
@@ -141,7 +181,9 @@ export function summaryOf(
 ): Summary {
   const typedFields = evaluation.relevant
     .flatMap((id) => [id, accuracyField(id)])
-    .flatMap((id): [string, string][] => {
+    .flatMap((id): [string, Summary['typed'][string]][] => {
+      const table = state.tables[id]
+      if (table !== undefined) return [[id, typedRows(table)]]
       const field = state.fields[id]
       const spec = specs[id]
       const text = field === undefined || spec === undefined ? state.choices[id] : machineText(field, spec)

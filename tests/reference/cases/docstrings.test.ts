@@ -28,7 +28,7 @@ function tags(comment: string, tag: string): string[] {
   )
 }
 
-const functions = ['fuel', 'hydraulics', 'heat', 'cleanliness']
+const functions = ['fuel', 'hydraulics', 'heat', 'cleanliness', 'engine', 'statistics']
   .flatMap((folder) => globSync(`calculators/${folder}/*.ts`))
   .map((file) => file.replaceAll('\\', '/'))
   .flatMap(exportedFunctions)

@@ -1,0 +1,88 @@
+import type { QuantityReading } from '../../calculators/quantity/types.ts'
+import { readPlain } from '../../calculators/quantity/read.ts'
+import { formatIn } from '../../calculators/quantity/format.ts'
+import { plainText, readNumber } from '../../calculators/quantity/number.ts'
+import { findUnit } from '../../calculators/quantity/spelling.ts'
+import { fromSI, unitOf } from '../../calculators/quantity/units.ts'
+import type { FieldSpec } from './fields.ts'
+
+/** What the person chose. `text` and `textUnit` hold the quantity; `unit` is only how it is shown. */
+export interface QuantityField {
+  /** As typed, kept to the letter. */
+  readonly text: string
+  /** The unit in which a plain number in `text` is meant. */
+  readonly textUnit: string
+  readonly unit: string
+  /** The person picked the unit here, so it no longer follows the unit system. */
+  readonly picked: boolean
+  /** 'waiting' while an expression is on its way through the unit parser. */
+  readonly reading: QuantityReading | 'waiting'
+}
+
+/** Enough digits that a converted number hides nothing a gauge or a laboratory can tell. */
+const CONVERTED_DIGITS = 6
+
+export function readIn(spec: FieldSpec, text: string, unit: string): QuantityField['reading'] {
+  const reading = readPlain(text, spec.kind, unit)
+  return reading.ok === 'expression' ? 'waiting' : reading
+}
+
+/** A field that holds this text; '15 degC' is taken apart so that its unit stands in the unit picker. */
+export function fieldFrom(
+  spec: FieldSpec,
+  text: string,
+  shown: { unit: string; picked: boolean },
+): QuantityField {
+  const typed = plainText(text)
+  const number = readNumber(typed)
+  if (number.ok === true && number.rest !== '') {
+    // Spelling knows no unit by the name '1', yet an address needs a way to say 'a plain ratio'.
+    const unit = spec.units.includes(number.rest) ? number.rest : findUnit(number.rest, spec.kind)
+    if (unit !== undefined && spec.units.includes(unit)) {
+      const bare = typed.slice(0, typed.length - number.rest.length).trim()
+      return { text: bare, textUnit: unit, ...shown, reading: readIn(spec, bare, unit) }
+    }
+  }
+  return { text, textUnit: shown.unit, ...shown, reading: readIn(spec, text, shown.unit) }
+}
+
+/** Whether the text is a number without a unit, so that the field's own unit gives it its meaning. */
+export function isBare({ text }: Pick<QuantityField, 'text'>): boolean {
+  const number = readNumber(plainText(text))
+  return number.ok === true && number.rest === ''
+}
+
+/** What the text field shows: what was typed, or the same quantity in the unit picked since. */
+export function shownText(field: QuantityField, spec: FieldSpec): string {
+  if (field.unit === field.textUnit || field.reading === 'waiting' || !field.reading.ok) return field.text
+  return String(Number(fromSI(field.reading.si, field.unit, spec.kind).toPrecision(CONVERTED_DIGITS)))
+}
+
+/** What the field shows, with the unit where the text itself has none. */
+export function shownQuantity(field: QuantityField, spec: FieldSpec): string {
+  const text = shownText(field, spec).trim()
+  return isBare(field) || text !== field.text.trim() ? `${text} ${unitOf(field.unit).symbol}`.trim() : text
+}
+
+/** What was made of a text that is more than a number: '45 psi = 310.3 kPa'. Empty where there is nothing to say. */
+export function understoodText(field: QuantityField, spec: FieldSpec): string {
+  if (field.reading === 'waiting' || !field.reading.ok) return ''
+  if (field.unit === field.textUnit) return field.reading.understood
+  return isBare(field) ? '' : `${field.text.trim()} = ${formatIn(field.reading.si, spec.kind, field.unit)}`
+}
+
+/** A bare number with its unit behind it, so that it means the same everywhere; any other text as typed. */
+export function portableText(field: QuantityField): string {
+  return isBare(field) ? `${field.text.trim()} ${field.textUnit}` : field.text
+}
+
+/** The same quantity in another unit. A text that has not been understood is read again in that unit. */
+export function shownAs(spec: FieldSpec, field: QuantityField, unit: string, picked: boolean): QuantityField {
+  if (field.reading !== 'waiting' && field.reading.ok) return { ...field, unit, picked }
+  return meantIn(spec, { ...field, picked }, unit)
+}
+
+/** The field with this unit as the one in which its text is meant. */
+export function meantIn(spec: FieldSpec, field: QuantityField, unit: string): QuantityField {
+  return { ...field, unit, textUnit: unit, reading: readIn(spec, field.text, unit) }
+}
