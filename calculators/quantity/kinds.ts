@@ -83,6 +83,34 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
     '1/degF',
     '1/K',
   ),
+  massFraction: kind('massFraction', 'mass fraction', '1', ['mg/kg', '%'], 'mg/kg'),
+  specificEnergy: kind(
+    'specificEnergy',
+    'specific energy',
+    'J/kg',
+    ['MJ/kg', 'kJ/kg', 'J/kg', 'kWh/kg', 'Btu/lb'],
+    'MJ/kg',
+    'Btu/lb',
+    'MJ/kg',
+  ),
+  energyDensity: kind(
+    'energyDensity',
+    'energy per volume',
+    'J/m3',
+    ['MJ/L', 'GJ/m3', 'J/m3', 'kWh/L', 'Btu/gal'],
+    'MJ/L',
+    'Btu/gal',
+    'MJ/L',
+  ),
+  specificConsumption: kind(
+    'specificConsumption',
+    'specific fuel consumption',
+    'kg/J',
+    ['g/(kW.h)', 'g/(hp.h)', 'lb/(hp.h)', 'kg/J'],
+    'g/(kW.h)',
+    'lb/(hp.h)',
+    'g/(kW.h)',
+  ),
 }
 
 export function kindOf(id: KindId): Kind {
@@ -113,7 +141,21 @@ const customary = new Set(
     'inHg',
     'inH2O',
     'ftH2O',
-  ].concat(['lb/ft3', 'gal/min', 'gal/h', 'impgal/min', 'impgal/h', 'lb/h', 'hp', 'lbf.ft', '1/degF']),
+  ].concat([
+    'lb/ft3',
+    'gal/min',
+    'gal/h',
+    'impgal/min',
+    'impgal/h',
+    'lb/h',
+    'hp',
+    'lbf.ft',
+    '1/degF',
+    'Btu/lb',
+    'Btu/gal',
+    'g/(hp.h)',
+    'lb/(hp.h)',
+  ]),
 )
 
 /**

@@ -26,6 +26,10 @@ export type KindId =
   | 'rotationalSpeed'
   | 'torque'
   | 'volumeExpansion'
+  | 'massFraction'
+  | 'specificEnergy'
+  | 'energyDensity'
+  | 'specificConsumption'
 
 export interface Kind {
   readonly id: KindId

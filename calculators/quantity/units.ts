@@ -15,6 +15,8 @@ const MERCURY = 13595.1
 const WATER = 1000
 const MINUTE = 60
 const HOUR = 3600
+/** International table: the factor of 1 cal/g, 4.1868 kJ/kg, makes 1 Btu/(lb·°F) as large as 1 cal/(g·°C). @source nist-sp811 */
+const BTU = (4186.8 * POUND * 5) / 9
 
 type Rest = Pick<Unit, 'offset' | 'onlyKind'>
 
@@ -165,6 +167,36 @@ const table: readonly Unit[] = [
 
   unit('1/K', '1/K', '1/K', 1, '/K|K-1|1/degC|/degC|1/°C|/°C|per K|per degC'),
   unit('1/degF', '1/°F', '1/K', 9 / 5, '/degF|/°F|per degF|1/F|/F'),
+
+  unit('mg/kg', 'mg/kg', '1', 1e-6, 'ppm|ppm(m/m)|ppmw|mg/kilogram'),
+
+  unit('J/kg', 'J/kg', 'J/kg', 1),
+  unit('kJ/kg', 'kJ/kg', 'J/kg', 1000),
+  unit('MJ/kg', 'MJ/kg', 'J/kg', 1e6, 'GJ/t'),
+  unit('kWh/kg', 'kWh/kg', 'J/kg', 1000 * HOUR, 'kW.h/kg'),
+  unit('Btu/lb', 'Btu/lb', 'J/kg', BTU / POUND, 'Btu/lbm'),
+  unit('J/m3', 'J/m³', 'J/m3', 1),
+  unit('GJ/m3', 'GJ/m³', 'J/m3', 1e9),
+  unit('MJ/L', 'MJ/L', 'J/m3', 1e9, 'MJ/litre|MJ/dm3'),
+  unit('kWh/L', 'kWh/L', 'J/m3', 1e6 * HOUR, 'kW.h/L|kWh/litre'),
+  unit('Btu/gal', 'Btu/US gal', 'J/m3', BTU / GALLON, 'Btu/gallon'),
+
+  unit('kg/J', 'kg/J', 'kg/J', 1),
+  unit('g/(kW.h)', 'g/(kW·h)', 'kg/J', 0.001 / (1000 * HOUR), 'g/kWh|g/kW h|g/kW/h|grams per kilowatt hour'),
+  unit(
+    'g/(hp.h)',
+    'g/(hp·h)',
+    'kg/J',
+    0.001 / (550 * FOOT * POUND * GRAVITY * HOUR),
+    'g/hp-h|g/hph|g/bhph|g/bhp-h|g/bhp-hr|g/hp h',
+  ),
+  unit(
+    'lb/(hp.h)',
+    'lb/(hp·h)',
+    'kg/J',
+    POUND / (550 * FOOT * POUND * GRAVITY * HOUR),
+    'lb/hp-h|lb/hp-hr|lb/bhp-hr|lb/hp h|lb/hph',
+  ),
 ]
 
 export const units: Readonly<Record<string, Unit>> = Object.freeze(

@@ -16,7 +16,9 @@ function valueOf(input: Input): fc.Arbitrary<InputValue> {
   if (input.type === 'choice') return fc.constantFrom(...input.options.map((option) => option.value))
   if (input.type === 'table') return fc.constant(input.default)
   const { minimum, maximum } = input.physical
-  const near = fc.double({ min: 0.5, max: 2, noNaN: true }).map((share) => input.default * share)
+  // Half to twice the default, as far as that is possible: half of a temperature in kelvin seldom is.
+  const ends = [0.5, 2].map((share) => Math.min(maximum, Math.max(minimum, input.default * share)))
+  const near = fc.double({ min: Math.min(...ends), max: Math.max(...ends), noNaN: true })
   return fc.oneof(
     { weight: 30, arbitrary: near },
     { weight: 5, arbitrary: fc.double({ min: minimum, max: maximum, noNaN: true }) },

@@ -36,6 +36,13 @@ FACTORS = [
     ("rad/s", "radian/second", "radian/s"), ("rpm", "rpm", "radian/s"),
     ("N.m", "newton meter", "N m"), ("lbf.ft", "lbf foot", "N m"),
     ("1/K", "1/kelvin", "1/K"), ("1/degF", "1/degF", "1/K"),
+    ("mg/kg", "milligram/kilogram", "1"),
+    ("J/kg", "joule/kilogram", "J/kg"), ("kJ/kg", "kilojoule/kilogram", "J/kg"), ("MJ/kg", "megajoule/kilogram", "J/kg"),
+    ("kWh/kg", "kilowatt hour/kilogram", "J/kg"), ("Btu/lb", "btu/pound", "J/kg"),
+    ("J/m3", "joule/meter^3", "J/m^3"), ("GJ/m3", "gigajoule/meter^3", "J/m^3"), ("MJ/L", "megajoule/liter", "J/m^3"),
+    ("kWh/L", "kilowatt hour/liter", "J/m^3"), ("Btu/gal", "btu/usgallon", "J/m^3"),
+    ("kg/J", "kilogram/joule", "kg/J"), ("g/(kW.h)", "gram/(kilowatt hour)", "kg/J"),
+    ("g/(hp.h)", "gram/(horsepower hour)", "kg/J"), ("lb/(hp.h)", "pound/(horsepower hour)", "kg/J"),
 ]
 TEMPERATURES = [("degC", "tempC", t) for t in (-40, 0, 15, 100, 365.5)] + [
     ("degF", "tempF", t) for t in (-459.67, -40, 0, 32, 60, 212, 1000)
