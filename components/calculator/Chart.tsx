@@ -65,7 +65,7 @@ export function Chart({ calculator, state, evaluation }: Props) {
   )
 }
 
-const nameOf = (axis: ChartGeometry['x']): string =>
+export const nameOf = (axis: ChartGeometry['x']): string =>
   axis.unit === '' ? axis.label : `${axis.label}, ${axis.unit}`
 
 function inWords(chart: ChartGeometry, words: Words): string {
@@ -78,7 +78,7 @@ function inWords(chart: ChartGeometry, words: Words): string {
   return `${chart.y.label} against ${chart.x.label}: from ${words.y(first.y)} at ${words.x(first.x)} to ${words.y(last.y)} at ${words.x(last.x)}.${here}`
 }
 
-function Axes({ chart }: { chart: ChartGeometry }) {
+export function Axes({ chart }: { chart: Pick<ChartGeometry, 'x' | 'y'> }) {
   return (
     <g class="chart-axes">
       {chart.x.ticks.map((tick) => (

@@ -55,7 +55,7 @@ interface Ends {
   high: number
 }
 
-function padded({ low, high }: Ends, log: boolean): Ends {
+export function padded({ low, high }: Ends, log: boolean): Ends {
   if (log) {
     const factor = (high / low) ** HEADROOM || 1
     return low === high ? { low: low / 2, high: high * 2 } : { low: low / factor, high: high * factor }
@@ -66,7 +66,7 @@ function padded({ low, high }: Ends, log: boolean): Ends {
 }
 
 /** Labels of a logarithmic axis: powers of ten, or 1-2-5 where there are few of those. */
-function logTicks(low: number, high: number): number[] {
+export function logTicks(low: number, high: number): number[] {
   const decades = Math.log10(high / low)
   const digits =
     decades > 4 ? [1] : decades > 1.5 ? [1, 2, 5] : decades > 0.6 ? [1, 1.5, 2, 3, 4, 5, 7] : undefined
@@ -81,7 +81,7 @@ function logTicks(low: number, high: number): number[] {
   return ticks
 }
 
-const tickText = (value: number): string => String(Number(value.toPrecision(4))).replace('-', '−')
+export const tickText = (value: number): string => String(Number(value.toPrecision(4))).replace('-', '−')
 
 /** Everything the chart shows, in places of the drawing; nothing when there is no curve to draw. */
 export function chartOf(
@@ -156,4 +156,4 @@ export function chartOf(
   }
 }
 
-const round = (value: number): number => Math.round(value * 10) / 10
+export const round = (value: number): number => Math.round(value * 10) / 10
