@@ -18,7 +18,7 @@ const NAMED = 20
 
 /** Paste, table, chart and file for one input; all others stay as the form has them. */
 export function Column({ htmlId, calculator, specs, state, evaluation }: ColumnProps) {
-  const inputs = columnInputs(evaluation, specs)
+  const inputs = useMemo(() => columnInputs(evaluation, specs), [evaluation, specs])
   const usual = calculator.chart?.x
   const [wanted, want] = useState(usual)
   const [picked, pick] = useState<Readonly<Record<string, string>>>({})
@@ -29,7 +29,7 @@ export function Column({ htmlId, calculator, specs, state, evaluation }: ColumnP
   const pasted = useSettled(text, PAUSE_MS)
   const reading = useMemo(
     () => (spec === undefined ? undefined : readColumn(pasted, spec, unit)),
-    [pasted, spec?.id, unit],
+    [pasted, spec, unit],
   )
   const missing = evaluation.relevant.filter((id) => id !== spec?.id && values[id] === undefined)
   const result = useMemo(
@@ -37,7 +37,7 @@ export function Column({ htmlId, calculator, specs, state, evaluation }: ColumnP
       spec === undefined || reading === undefined || missing.length > 0
         ? undefined
         : runColumn(calculator, values, spec.id, reading),
-    [calculator, values, spec?.id, reading, missing.length],
+    [calculator, values, spec, reading, missing.length],
   )
   if (spec === undefined || reading === undefined) return null
   const columns = tableColumns(calculator, spec, unit, state)
@@ -50,7 +50,7 @@ export function Column({ htmlId, calculator, specs, state, evaluation }: ColumnP
       </p>
       <div class="column-entry">
         <div>
-          <label for={`${id}-input`}>Input given as a column</label>
+          <label for={`${id}-input`}>{'Input given as a column'}</label>
           <div class="field-entry">
             <select
               id={`${id}-input`}
@@ -74,7 +74,7 @@ export function Column({ htmlId, calculator, specs, state, evaluation }: ColumnP
           </div>
         </div>
         <div>
-          <label for={`${id}-text`}>Values</label>
+          <label for={`${id}-text`}>{'Values'}</label>
           <textarea
             id={`${id}-text`}
             rows={8}

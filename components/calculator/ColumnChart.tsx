@@ -39,7 +39,7 @@ export function ColumnChart({ calculator, spec, unit, state, rows, htmlId }: Pro
     <>
       {outputs.length > 1 && (
         <div class="column-choice">
-          <label for={`${htmlId}-chart`}>Result in the chart</label>
+          <label for={`${htmlId}-chart`}>{'Result in the chart'}</label>
           <select
             id={`${htmlId}-chart`}
             value={shown.id}

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact'
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks'
 import type { Calculator } from '../../calculators/calculator/types.ts'
 import { columnInputs } from './column-inputs.ts'
 import type { Evaluation } from './evaluate.ts'
@@ -19,16 +19,16 @@ export function ColumnMode({ htmlId, calculator, specs, state, evaluation }: Col
   const details = useRef<HTMLDetailsElement>(null)
   const [Column, keep] = useState<ComponentType<ColumnProps>>()
   const [failed, fail] = useState(false)
-  const opened = (): void => {
-    if (details.current?.open !== true || Column !== undefined) return
+  const load = useCallback(() => {
+    if (details.current?.open !== true) return
     fail(false)
     import('./Column.tsx').then((loaded) => keep(() => loaded.Column)).catch(() => fail(true))
-  }
+  }, [])
   // It may have been opened before the page's script was there.
-  useEffect(opened, [])
+  useEffect(load, [load])
   if (columnInputs(evaluation, specs).length === 0) return null
   return (
-    <details class="column-mode" ref={details} onToggle={opened}>
+    <details class="column-mode" ref={details} onToggle={load}>
       <summary>A column of values</summary>
       {Column === undefined ? (
         <p class="column-help">

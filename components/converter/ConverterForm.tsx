@@ -55,7 +55,7 @@ export function ConverterForm({ htmlId, early, live = false }: Props) {
         .catch(() => notLoaded)
         .then((reading) => send({ type: 'read', entry, of, reading }))
     }
-  }, [state.value, state.barometer])
+  }, [state])
 
   const settled = useSettled(state, ADDRESS_PAUSE_MS)
   useEffect(() => {

@@ -3,7 +3,7 @@ import { unitOf } from '../../calculators/quantity/units.ts'
 import { sentenceOf } from '../calculator/evaluate.ts'
 import { UnitPicker } from '../calculator/Field.tsx'
 import { Sign } from '../calculator/Sign.tsx'
-import { kindChoices, otherReference, unitsOffered } from './conversions.ts'
+import { conversionsOf, inOneLine, kindChoices, otherReference, unitsOffered } from './conversions.ts'
 import type { ConverterAction, ConverterState, Entry } from './converter-state.ts'
 import { isKind } from './converter-state.ts'
 import { kindNotes } from './kind-notes.ts'
@@ -15,6 +15,8 @@ interface Props {
 }
 
 const LONGEST_TEXT = 200
+/** As many units as fit one line of a phone. */
+const IN_BRIEF = 3
 
 /** The kind of quantity, the value, and for a pressure the air it is counted from. */
 export function ConverterInputs({ htmlId, state, send }: Props) {
@@ -25,7 +27,7 @@ export function ConverterInputs({ htmlId, state, send }: Props) {
       <legend class="unseen">What to convert</legend>
       <div class="calculator-inputs">
         <div class="field">
-          <label for={`${htmlId}-kind`}>Kind of quantity</label>
+          <label for={`${htmlId}-kind`}>{'Kind of quantity'}</label>
           <select
             id={`${htmlId}-kind`}
             name="kind"
@@ -79,8 +81,18 @@ export function ConverterInputs({ htmlId, state, send }: Props) {
           )}
         </div>
       </div>
+      <p class="result-strip" aria-hidden="true">
+        {inBrief(state)}
+      </p>
     </fieldset>
   )
+}
+
+/** The usual units alone, where the table stands below the fields. */
+function inBrief({ kind, value: { reading } }: ConverterState): string {
+  if (reading === 'waiting') return ''
+  if (!reading.ok) return 'Nothing to convert yet'
+  return conversionsOf(reading.si, kind).slice(0, IN_BRIEF).map(inOneLine).join(' = ')
 }
 
 interface LineProps {
