@@ -3,6 +3,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { serveSite, type OpenPage, type Site } from './site.ts'
 
 const CONVERTER = 'calculators/unit-converter/'
+/** The reader of expressions is fetched for the first of them. */
+const PATIENCE = { timeout: 10_000 }
 
 let site: Site
 beforeAll(async () => {
@@ -45,11 +47,13 @@ describe('the unit converter', () => {
     await withConverter('', async ({ page }) => {
       const value = page.locator('input[name="value"]')
       await value.fill('2.5 bar')
-      await expect.poll(() => shownIn(page, 'psi')).toBe('36.25943443')
+      await expect.poll(() => shownIn(page, 'psi'), PATIENCE).toBe('36.25943443')
       await value.fill('2 bar + 30 kPa')
-      await expect.poll(() => shownIn(page, 'kPa')).toBe('230')
+      await expect.poll(() => shownIn(page, 'kPa'), PATIENCE).toBe('230')
       await value.fill('2 bar + 3 m')
-      await expect.poll(() => page.locator('.refused').first().innerText()).toContain('cannot be added')
+      await expect
+        .poll(() => page.locator('.refused').first().innerText(), PATIENCE)
+        .toContain('cannot be added')
       expect(await page.locator('.converter-units').count()).toBe(0)
     })
   })
@@ -81,10 +85,10 @@ describe('the unit converter', () => {
       await page.locator('select[name="kind"]').selectOption('volume')
       await page.locator('input[name="value"]').fill('12')
       await page.locator('select[name="value.unit"]').selectOption('gal')
-      await expect.poll(() => new URL(page.url()).search).toBe('?v=1&kind=volume&value=12&unit=gal')
+      await expect.poll(() => new URL(page.url()).search, PATIENCE).toBe('?v=1&kind=volume&value=12&unit=gal')
       const again = await context.newPage()
       await again.goto(page.url())
-      await expect.poll(() => shownIn(again, 'L')).toBe('45.42494141')
+      await expect.poll(() => shownIn(again, 'L'), PATIENCE).toBe('45.42494141')
     })
   })
 

@@ -65,7 +65,7 @@ export function compute(input: Values) {
     {
       label: 'Density at the temperature of the fuel',
       symbol: 'ρ_t',
-      rule: 'from ρ by ASTM D1250, 2004',
+      rule: 'from ρ by the procedure of 2004',
       value: warm,
       kind: 'density',
     },

@@ -47,14 +47,14 @@ function stepsOf(fuel: { density: number; netEnergy: number }, reference: typeof
     {
       label: 'Density of the reference fuel where it is metered',
       symbol: 'ρ₀(t₀)',
-      rule: 'from ρ₀ by ASTM D1250, 2004',
+      rule: 'from ρ₀ by the procedure of 2004',
       value: reference.density,
       kind: 'density',
     },
     {
       label: 'Density of the fuel burnt where it is metered',
       symbol: 'ρ(t)',
-      rule: 'from ρ by ASTM D1250, 2004',
+      rule: 'from ρ by the procedure of 2004',
       value: fuel.density,
       kind: 'density',
     },

@@ -14,7 +14,7 @@ export default defineCalculator({
   },
   sources: ['astm-d1250', 'iso-8217'],
   validity:
-    'An engine whose injectors meter a volume and whose rack is at its stop or held: common practice, no published source for the rule. The densities follow ASTM D1250. It leaves out leakage past plungers, which warm and thin fuel makes larger, and any change of timing, combustion or efficiency. A governor that finds rack in hand simply moves it; then consumption changes, not power.',
+    'An engine whose injectors meter a volume and whose rack is at its stop or held: common practice, no published source for the rule. Densities follow the standard procedure for petroleum. It leaves out leakage past plungers, which warm and thin fuel makes larger, and any change of timing, combustion or efficiency. A governor that finds rack in hand simply moves it; then consumption changes, not power.',
   inputs,
   outputs: {
     power: { type: 'quantity', label: 'Power on the fuel burnt', symbol: 'P', kind: 'power' },
