@@ -5,7 +5,12 @@ export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'beta-ratio': () => import('./beta-ratio/index.ts').then((module) => module.default),
   'cleanliness-code': () => import('./cleanliness-code/index.ts').then((module) => module.default),
   'cold-margin': () => import('./cold-margin/index.ts').then((module) => module.default),
+  'calculated-cetane-index': () =>
+    import('./calculated-cetane-index/index.ts').then((module) => module.default),
+  'carbon-aromaticity-index': () =>
+    import('./carbon-aromaticity-index/index.ts').then((module) => module.default),
   'density-and-volume': () => import('./density-and-volume/index.ts').then((module) => module.default),
+  'energy-content': () => import('./energy-content/index.ts').then((module) => module.default),
   'filter-pressure-drop': () => import('./filter-pressure-drop/index.ts').then((module) => module.default),
   'fuel-in-oil-by-flash-point': () =>
     import('./fuel-in-oil-by-flash-point/index.ts').then((module) => module.default),
@@ -31,6 +36,8 @@ export const catalogue: Readonly<Record<string, () => Promise<Calculator>>> = {
   'free-water': () => import('./free-water/index.ts').then((module) => module.default),
   'settling-time': () => import('./settling-time/index.ts').then((module) => module.default),
   'time-to-cool': () => import('./time-to-cool/index.ts').then((module) => module.default),
+  'power-at-fixed-rack': () => import('./power-at-fixed-rack/index.ts').then((module) => module.default),
+  'specific-consumption': () => import('./specific-consumption/index.ts').then((module) => module.default),
   'valve-set-point-check': () => import('./valve-set-point-check/index.ts').then((module) => module.default),
   'viscosity-at-temperature': () =>
     import('./viscosity-at-temperature/index.ts').then((module) => module.default),

@@ -63,9 +63,7 @@ function describe(value: Value): string {
   const labels = Object.values(kinds)
     .filter((kind) => comparable(value, siUnitOf(kind.siUnit)))
     .map((kind) => kind.label)
-  const common = ['pressure', 'temperature'].find(
-    (word) => labels.length > 0 && labels.every((label) => label.includes(word)),
-  )
+  const common = ['pressure', 'temperature'].find((word) => labels.some((label) => label.includes(word)))
   const label = common ?? labels[0]
   if (label === undefined) return 'no kind of quantity known here'
   return `${/^[aeiou]/.test(label) ? 'an' : 'a'} ${label}`

@@ -78,7 +78,7 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
     'specificConsumption',
     'specific fuel consumption',
     'kg/J',
-    ['g/(kW.h)', 'lb/(hp.h)', 'kg/J'],
+    ['g/(kW.h)', 'g/(hp.h)', 'lb/(hp.h)', 'kg/J'],
     'g/(kW.h)',
     'lb/(hp.h)',
     'g/(kW.h)',
@@ -127,6 +127,24 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
   massFraction: kind('massFraction', 'mass fraction', '1', ['mg/kg', '%'], 'mg/kg'),
   massConcentration: kind('massConcentration', 'mass concentration', 'kg/m3', ['mg/L', 'kg/m3'], 'mg/L'),
   particleConcentration: kind('particleConcentration', 'particle count', '1/m3', ['1/mL', '1/m3'], '1/mL'),
+  specificEnergy: kind(
+    'specificEnergy',
+    'specific energy',
+    'J/kg',
+    ['MJ/kg', 'kJ/kg', 'J/kg', 'kWh/kg', 'Btu/lb'],
+    'MJ/kg',
+    'Btu/lb',
+    'MJ/kg',
+  ),
+  energyDensity: kind(
+    'energyDensity',
+    'energy per volume',
+    'J/m3',
+    ['MJ/L', 'GJ/m3', 'J/m3', 'kWh/L', 'Btu/gal'],
+    'MJ/L',
+    'Btu/gal',
+    'MJ/L',
+  ),
 }
 
 export function kindOf(id: KindId): Kind {
@@ -174,6 +192,9 @@ const customary = new Set([
   'Btu/(lb.degF)',
   'Btu/(h.ft2.degF)',
   'Btu/(h.degF)',
+  'Btu/lb',
+  'Btu/gal',
+  'g/(hp.h)',
 ])
 
 /**

@@ -38,6 +38,8 @@ export type KindId =
   | 'massFraction'
   | 'massConcentration'
   | 'particleConcentration'
+  | 'specificEnergy'
+  | 'energyDensity'
 
 export interface Kind {
   readonly id: KindId

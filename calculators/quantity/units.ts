@@ -216,6 +216,25 @@ const table: readonly Unit[] = [
   unit('mg/L', 'mg/L', 'kg/m3', 0.001, 'mg/litre|mg/l|g/m3'),
   unit('1/mL', '1/mL', '1/m3', 1e6, '/mL|per mL|particles/mL|particles per mL|1/ml|counts/mL'),
   unit('1/m3', '1/m³', '1/m3', 1, '/m3|per m3'),
+
+  unit('J/kg', 'J/kg', 'J/kg', 1),
+  unit('kJ/kg', 'kJ/kg', 'J/kg', 1000),
+  unit('MJ/kg', 'MJ/kg', 'J/kg', 1e6, 'GJ/t'),
+  unit('kWh/kg', 'kWh/kg', 'J/kg', 1000 * HOUR, 'kW.h/kg'),
+  unit('Btu/lb', 'Btu/lb', 'J/kg', BTU / POUND, 'Btu/lbm'),
+  unit('J/m3', 'J/m³', 'J/m3', 1),
+  unit('GJ/m3', 'GJ/m³', 'J/m3', 1e9),
+  unit('MJ/L', 'MJ/L', 'J/m3', 1e9, 'MJ/litre|MJ/dm3'),
+  unit('kWh/L', 'kWh/L', 'J/m3', 1e6 * HOUR, 'kW.h/L|kWh/litre'),
+  unit('Btu/gal', 'Btu/US gal', 'J/m3', BTU / GALLON, 'Btu/gallon'),
+
+  unit(
+    'g/(hp.h)',
+    'g/(hp·h)',
+    'kg/J',
+    0.001 / (550 * FOOT * POUND * GRAVITY * HOUR),
+    'g/hp-h|g/hph|g/bhph|g/bhp-h|g/bhp-hr|g/hp h',
+  ),
 ]
 
 export const units: Readonly<Record<string, Unit>> = Object.freeze(

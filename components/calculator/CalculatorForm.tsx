@@ -6,6 +6,7 @@ import { readAddress, writeAddress } from './address.ts'
 import type { Place } from './address.ts'
 import { showInAddress } from './address-bar.ts'
 import { Chart } from './Chart.tsx'
+import { ColumnMode } from './ColumnMode.tsx'
 import { evaluate } from './evaluate.ts'
 import { fieldsOf } from './fields.ts'
 import { Inputs } from './Inputs.tsx'
@@ -127,6 +128,7 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
       </div>
       <output class="unseen">{spoken}</output>
       <Working steps={shown.result?.steps ?? []} state={state} />
+      <ColumnMode {...parts} />
       <Actions
         ready={ready}
         summary={summary}

@@ -66,7 +66,7 @@ export function padded({ low, high }: Ends, log: boolean): Ends {
 }
 
 /** Labels of a logarithmic axis: powers of ten, or 1-2-5 where there are few of those. */
-function logTicks(low: number, high: number): number[] {
+export function logTicks(low: number, high: number): number[] {
   const decades = Math.log10(high / low)
   const digits =
     decades > 4 ? [1] : decades > 1.5 ? [1, 2, 5] : decades > 0.6 ? [1, 1.5, 2, 3, 4, 5, 7] : undefined

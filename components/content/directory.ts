@@ -1,5 +1,6 @@
 import { getCollection } from 'astro:content'
 import { catalogue } from '../../calculators/catalogue/index.ts'
+import { converterPage } from '../converter/converter-page.ts'
 
 export type PageKind = 'symptom' | 'procedure' | 'circuit' | 'calculator'
 
@@ -48,17 +49,17 @@ export async function procedurePages(): Promise<PageEntry[]> {
 /** The calculators, by title. */
 export async function calculatorPages(): Promise<PageEntry[]> {
   const calculators = await Promise.all(Object.values(catalogue).map((load) => load()))
-  return calculators
-    .map(({ id, title, purpose, alsoCalled, sources }) => ({
-      path: `/calculators/${id}/`,
-      kind: 'calculator' as const,
-      title,
-      summary: purpose,
-      alsoCalled: [...(alsoCalled ?? [])],
-      sources,
-      calculators: [],
-    }))
-    .sort(byTitle)
+  const pages = calculators.map(({ id, title, purpose, alsoCalled, sources }): PageEntry => ({
+    path: `/calculators/${id}/`,
+    kind: 'calculator',
+    title,
+    summary: purpose,
+    alsoCalled: [...(alsoCalled ?? [])],
+    sources,
+    calculators: [],
+  }))
+  const converter: PageEntry = { ...converterPage, kind: 'calculator', calculators: [] }
+  return [...pages, converter].sort(byTitle)
 }
 
 /** Every page with a title of its own, symptoms first. */

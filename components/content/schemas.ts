@@ -28,7 +28,7 @@ const pagePath = oneOf('the pages', [
   ...['circuit', 'symptoms', 'procedures'].flatMap((collection) =>
     idsOfFolder(collection).map((id) => `${collection}/${id}`),
   ),
-  ...calculatorIds().map((id) => `calculators/${id}`),
+  ...[...calculatorIds(), 'unit-converter'].map((id) => `calculators/${id}`),
 ])
 
 /** A figure is a number and a unit in one text: '450 kPa'. A bare number is refused. */

@@ -15,7 +15,7 @@ const pages = [
   ...['circuit', 'symptoms', 'procedures'].flatMap((folder) =>
     idsOfFolder(folder).map((id) => `${folder}/${id}`),
   ),
-  ...calculatorIds().map((id) => `calculators/${id}`),
+  ...[...calculatorIds(), 'unit-converter'].map((id) => `calculators/${id}`),
 ]
 
 type Reader = (written: string) => string[]

@@ -52,6 +52,11 @@ FACTORS = [
     ("ft/s", "foot/second", "m/s"), ("mph", "mile/hour", "m/s"),
     ("mg/kg", "milligram/kilogram", "1"), ("mg/L", "milligram/liter", "kg/m^3"),
     ("1/mL", "1/milliliter", "1/m^3"), ("1/m3", "1/meter^3", "1/m^3"),
+    ("J/kg", "joule/kilogram", "J/kg"), ("kJ/kg", "kilojoule/kilogram", "J/kg"), ("MJ/kg", "megajoule/kilogram", "J/kg"),
+    ("kWh/kg", "kilowatt hour/kilogram", "J/kg"), ("Btu/lb", "btu/pound", "J/kg"),
+    ("J/m3", "joule/meter^3", "J/m^3"), ("GJ/m3", "gigajoule/meter^3", "J/m^3"), ("MJ/L", "megajoule/liter", "J/m^3"),
+    ("kWh/L", "kilowatt hour/liter", "J/m^3"), ("Btu/gal", "btu/usgallon", "J/m^3"),
+    ("g/(hp.h)", "gram/(horsepower hour)", "kg/J"),
 ]
 TEMPERATURES = [("degC", "tempC", t) for t in (-40, 0, 15, 100, 365.5)] + [
     ("degF", "tempF", t) for t in (-459.67, -40, 0, 32, 60, 212, 1000)
