@@ -32,11 +32,12 @@ export function pageSizes(folder: string, base: string, pages: OutputPage[]): Pa
     const script = files.withImports(matches(html, /<script\b[^>]*\bsrc="([^"]+)"/g))
     const inline = matches(html, /<script\b(?![^>]*\bsrc=)[^>]*>([^]*?)<\/script>/g)
     const calculators = matches(html, /<calculator-form\b[^>]*\bdata-calculator="([^"]+)"/g)
+    const converters = matches(html, /<(unit-converter)\b/g)
     const islands = matches(html, /<astro-island\b[^>]*\b(?:component|renderer)-url="([^"]+)"/g)
     const onDemand = files
       .withImports([...files.fetchedLaterBy(script), ...files.named(calculators), ...islands])
       .filter((file) => !script.includes(file))
-    const framework = calculators.length + islands.length > 0 ? script : [...script, ...onDemand]
+    const framework = calculators.length + converters.length + islands.length > 0 ? script : [...script, ...onDemand]
     return {
       path,
       kind: kindOfPage(path),
