@@ -34,7 +34,13 @@ export const questions: readonly Question[] = [
   {
     id: 'filters',
     title: 'Is the filter loaded?',
-    calculators: ['filter-pressure-drop', 'filter-life', 'filters-in-parallel', 'beta-ratio', 'filter-target'],
+    calculators: [
+      'filter-pressure-drop',
+      'filter-life',
+      'filters-in-parallel',
+      'beta-ratio',
+      'filter-target',
+    ],
   },
   {
     id: 'valves',
@@ -80,12 +86,7 @@ export const questions: readonly Question[] = [
   {
     id: 'injectors-and-exhaust',
     title: 'Which cylinder is it, and is the injector good?',
-    calculators: [
-      'exhaust-spread',
-      'exhaust-before-and-after',
-      'injector-bench-test',
-      'injection-quantity',
-    ],
+    calculators: ['exhaust-spread', 'exhaust-before-and-after', 'injector-bench-test', 'injection-quantity'],
   },
   {
     id: 'consumption',

@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'beta-ratio',
   title: 'Beta ratio and dirt held',
   purpose: 'What does this filter stop, and how long can its element take the dirt?',
+  alsoCalled: ['filtration ratio', 'multi-pass test', 'filter efficiency', 'dirt holding capacity'],
   equation: {
     tex: String.raw`\beta_x = \frac{N_u}{N_d} \qquad E = 1 - \frac{1}{\beta_x} \qquad t = \frac{m}{Q\,c\,e}`,
     words:

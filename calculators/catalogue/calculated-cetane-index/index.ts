@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'calculated-cetane-index',
   title: 'Calculated cetane index',
   purpose: 'How readily will this distillate ignite, as far as its density and distillation tell?',
+  alsoCalled: ['cetane index', 'cetane number', 'ASTM D4737', 'ASTM D976', 'CCI'],
   equation: {
     tex: String.raw`\begin{aligned}\text{CCI} &= 45.2 + 0.0892\,T_{10N} + (0.131 + 0.901B)\,T_{50N} + (0.0523 - 0.420B)\,T_{90N}\\ &\quad + 0.00049\,(T_{10N}^2 - T_{90N}^2) + 107B + 60B^2\end{aligned}`,
     words:

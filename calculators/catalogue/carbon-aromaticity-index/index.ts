@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'carbon-aromaticity-index',
   title: 'Ignition quality of residual fuel, CCAI and CII',
   purpose: 'How late will this residual fuel ignite, as far as its density and viscosity tell?',
+  alsoCalled: ['CCAI', 'CII', 'heavy fuel ignition'],
   equation: {
     tex: String.raw`\text{CCAI} = \rho - 81 - 141\,\log\log(\nu + 0.85) - 483\,\log\frac{t + 273}{323}`,
     words:

@@ -19,6 +19,7 @@ export default defineCalculator({
   id: 'cleanliness-code',
   title: 'Cleanliness code',
   purpose: 'Which ISO 4406 code do these counts have, and which counts does a code stand for?',
+  alsoCalled: ['ISO 4406', 'particle count', 'dirt code', 'contamination code'],
   equation: {
     tex: String.raw`R_4/R_6/R_{14}: \quad \text{each } R \text{ is the row of the table that holds } N`,
     words:

@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'energy-content',
   title: 'Energy in a fuel',
   purpose: 'How much energy is in a kilogram and in a litre of this fuel?',
+  alsoCalled: ['calorific value', 'heating value', 'MJ per kg', 'lower heating value'],
   equation: {
     tex: String.raw`H_n = (46.423 - 8.792\!\times\!10^{-6}\rho^2 + 3.170\!\times\!10^{-3}\rho)(1 - w - a - s) + 9.42\,s - 2.449\,w`,
     words:

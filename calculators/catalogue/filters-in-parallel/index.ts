@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'filters-in-parallel',
   title: 'Two filters in parallel',
   purpose: 'What does the gauge show when one of two filters is plugged, and how does the flow divide?',
+  alsoCalled: ['twin filters', 'duplex filter', 'one filter plugged'],
   equation: {
     tex: String.raw`\Delta p = a_1\,\mu\,Q_1 + b\,\rho\,Q_1^2 = a_2\,\mu\,Q_2 + b\,\rho\,Q_2^2 \qquad Q_1 + Q_2 = Q`,
     words:

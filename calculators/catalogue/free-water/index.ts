@@ -11,6 +11,7 @@ export default defineCalculator({
   id: 'free-water',
   title: 'Dissolved and free water',
   purpose: 'Is the water in this fuel dissolved, free now, or free when it gets cold?',
+  alsoCalled: ['water in fuel', 'ppm water', 'dissolved water'],
   equation: {
     tex: String.raw`\log_{10} x = -\left(4200\,\tfrac{\mathrm{H}}{\mathrm{C}} + 1050\right)\left(\tfrac{1}{T} - 0.0016\right)`,
     words:

@@ -9,6 +9,7 @@ export default defineCalculator({
   id: 'fuel-in-oil-by-flash-point',
   title: 'Fuel in oil by flash point',
   purpose: 'The oil flashes sooner than it did: is that fuel, and roughly how much?',
+  alsoCalled: ['flash point of the oil', 'fuel dilution by flash point'],
   equation: {
     tex: String.raw`x = \frac{I_{used} - I_{new}}{I_{fuel} - I_{new}},\qquad I = 10^{-F/100}`,
     words:

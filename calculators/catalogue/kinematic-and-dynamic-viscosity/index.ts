@@ -16,6 +16,7 @@ export default defineCalculator({
   id: 'kinematic-and-dynamic-viscosity',
   title: 'Kinematic and dynamic viscosity',
   purpose: 'The certificate gives mm²/s: how many mPa·s does the pump feel, or the other way round?',
+  alsoCalled: ['centipoise', 'cP to cSt', 'cSt to cP', 'mPa·s'],
   equation: {
     tex: String.raw`\mu = \nu\,\rho`,
     words:

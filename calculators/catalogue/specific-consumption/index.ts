@@ -7,6 +7,7 @@ export default defineCalculator({
   id: 'specific-consumption',
   title: 'Specific fuel consumption',
   purpose: 'How much fuel does the engine burn for its work, brought to reference fuel and conditions?',
+  alsoCalled: ['BSFC', 'SFOC', 'specific fuel oil consumption', 'grams per kilowatt hour'],
   equation: {
     tex: String.raw`b = \frac{m}{P\,t},\qquad b_r = \frac{b}{\beta}\,\frac{H}{H_r},\qquad \beta = \frac{k}{k - 0.7\,(1 - k)\left(\frac{1}{\eta_m} - 1\right)}`,
     words:

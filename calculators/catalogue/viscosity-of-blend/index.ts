@@ -15,6 +15,7 @@ export default defineCalculator({
   id: 'viscosity-of-blend',
   title: 'Viscosity of a blend',
   purpose: 'How thick is the mixture of these fuels, or how much of one does a wanted viscosity need?',
+  alsoCalled: ['mixing fuels', 'blend calculation', 'cutter stock', 'Refutas'],
   equation: {
     tex: String.raw`\log\log Z = \sum_i x_i\,\log\log Z_i,\qquad Z_i = \nu_i + 0.7 + e^{-1.47 - 1.84\nu_i - 0.51\nu_i^2}`,
     words:

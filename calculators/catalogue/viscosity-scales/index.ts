@@ -9,6 +9,7 @@ export default defineCalculator({
   id: 'viscosity-scales',
   title: 'Viscosity scales',
   purpose: 'The old paper gives Saybolt, Engler or Redwood: how many mm²/s is that?',
+  alsoCalled: ['SUS', 'SSU', 'Saybolt', 'Furol', 'Engler', 'Redwood', 'seconds to cSt'],
   equation: {
     tex: String.raw`t_{SUS} = \left[4.6324\,\nu + \frac{(1 + 0.03264\,\nu)\,10^5}{3930.2 + 262.7\,\nu + 23.97\,\nu^2 + 1.646\,\nu^3}\right]\left[1 + 0.000061\,(t - 100)\right]`,
     words:
