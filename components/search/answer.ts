@@ -27,7 +27,7 @@ export interface Answer {
 export type Asked = Pick<Answer, 'query' | 'words'>
 
 /** Lines of one kind that are loaded and shown before somebody asks for more. */
-export const SHOWN_OF_A_KIND = 5
+const SHOWN_OF_A_KIND = 5
 
 /** Lines shown when no page has all the words. */
 const SHOWN_OF_PARTIAL = 8

@@ -133,13 +133,13 @@ describe('order', () => {
     const term = group('glossary', hit('term', fits.title, 9, 'glossary'))
     const inAlias = hit('in alias', fits.inAlias, 9)
     const inTitle = hit('in title', fits.inTitle, 9)
-    expect(namedBy([group('symptom', inAlias), term])).toEqual(term.hits)
-    expect(namedBy([group('symptom', inTitle), term])).toEqual([inTitle])
+    expect(namedBy([group('symptom', inAlias), term], ['strainer'])).toEqual(term.hits)
+    expect(namedBy([group('symptom', inTitle), term], ['strainer'])).toEqual([inTitle])
     expect(namedBy([group('glossary', hit('term', fits.inTitle, 9, 'glossary'))], ['strainer'])).toEqual([])
   })
 
   it('names none when no name fits', () => {
     expect(namedBy([group('symptom', hit('a', 0, 9))], ['strainer'])).toEqual([])
-    expect(namedBy([])).toEqual([])
+    expect(namedBy([], ['strainer'])).toEqual([])
   })
 })
