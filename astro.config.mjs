@@ -2,6 +2,7 @@ import { defineConfig } from 'astro/config'
 import mdx from '@astrojs/mdx'
 import preact from '@astrojs/preact'
 import { offlineEdition } from './components/offline/offline-edition.ts'
+import { checkArticles } from './components/build/check-articles.ts'
 import { handbookIndex } from './components/build/handbook-index.ts'
 
 // A shop can serve the site from any address and any folder of it: BASE_PATH=/manuals/fuel npm run build
@@ -9,7 +10,7 @@ export default defineConfig({
   srcDir: '.',
   base: process.env.BASE_PATH ?? '/',
   trailingSlash: 'always',
-  integrations: [mdx(), preact(), handbookIndex(), offlineEdition()],
+  integrations: [mdx(), preact(), checkArticles(), handbookIndex(), offlineEdition()],
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   security: {

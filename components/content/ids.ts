@@ -32,3 +32,13 @@ export function calculatorIds(): string[] {
     .map((entry) => entry.name)
     .sort()
 }
+
+/** Paths of the pages, as front matter and links in articles name them: 'circuit/the-two-valves'. */
+export function pagePaths(): string[] {
+  return [
+    ...['circuit', 'symptoms', 'procedures'].flatMap((collection) =>
+      idsOfFolder(collection).map((id) => `${collection}/${id}`),
+    ),
+    ...[...calculatorIds(), 'unit-converter'].map((id) => `calculators/${id}`),
+  ]
+}

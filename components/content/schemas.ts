@@ -5,7 +5,7 @@ import { readFigure } from '../../calculators/quantity/figure.ts'
 import { circuitProblems } from '../../calculators/circuit/validate.ts'
 import { drawingProblems } from '../circuit/layout.ts'
 import { portNames, symbolIds } from '../circuit/symbols/geometry.ts'
-import { calculatorIds, idsOfFile, idsOfFolder, keysIn } from './ids.ts'
+import { idsOfFile, idsOfFolder, keysIn, pagePaths } from './ids.ts'
 
 /** An id of one of these. A wrong one is named in the build's error together with all that would do. */
 function oneOf(what: string, ids: string[]) {
@@ -24,12 +24,11 @@ const circuitId = oneOf('content/circuits', idsOfFolder('circuits'))
 const procedureId = oneOf('content/procedures', idsOfFolder('procedures'))
 const kindId = oneOf('calculators/quantity/kinds.ts', Object.keys(kinds))
 
-const pagePath = oneOf('the pages', [
-  ...['circuit', 'symptoms', 'procedures'].flatMap((collection) =>
-    idsOfFolder(collection).map((id) => `${collection}/${id}`),
-  ),
-  ...[...calculatorIds(), 'unit-converter'].map((id) => `calculators/${id}`),
-])
+const pagePath = oneOf('the pages', pagePaths())
+const setPointId = oneOf(
+  'the set points of content/plants',
+  idsOfFolder('plants').flatMap((plant) => keysIn(`plants/${plant}.yaml`, 'setPoints')),
+)
 
 /** A figure is a number and a unit in one text: '450 kPa'. A bare number is refused. */
 function checkFigure(text: string, kind: KindId, add: (message: string) => void): void {
@@ -46,8 +45,30 @@ function figure(kind: KindId) {
     .superRefine((text, context) => checkFigure(text, kind, (message) => context.addIssue(message)))
 }
 
-const text = z.string().trim().min(1)
-const sentence = text.regex(/[.?!:]$/, { error: 'a sentence ends with a full stop' })
+/** A field that is left out and one of the wrong kind are told what is allowed, and not only that it is required. */
+function wanted(allowed: string) {
+  return {
+    error: ({ input }: { input?: unknown }) =>
+      `${input === undefined ? 'this field is missing' : `«${JSON.stringify(input)}» does not fit`}; allowed: ${allowed}`,
+  }
+}
+
+const text = z.string(wanted('a text')).trim().min(1, { error: 'an empty text; allowed: a text' })
+const sentence = z
+  .string(wanted('a sentence that ends with a full stop'))
+  .trim()
+  .regex(/[.?!:]$/, { error: 'a sentence ends with a full stop' })
+
+/** A list that must hold something, with a word on what. */
+function list<Item extends z.ZodType>(item: Item, least: number, allowed: string) {
+  return z.array(item, wanted(allowed)).min(least, { error: `too few; allowed: ${allowed}` })
+}
+
+const cautionIds = list(
+  cautionId,
+  1,
+  `at least one caution of ${idsOfFile('cautions/cautions.yaml').join(', ')}`,
+)
 
 /** What every page has. */
 const page = {
@@ -57,7 +78,7 @@ const page = {
   /** Shop words and other names by which people look for this page. */
   alsoCalled: z.array(text).default([]),
   /** Day on which somebody last read it against its sources. */
-  reviewed: z.coerce.date(),
+  reviewed: z.coerce.date(wanted('a day such as 2026-11-25')),
   sources: z.array(sourceId).default([]),
   related: z.array(pagePath).default([]),
 }
@@ -65,56 +86,58 @@ const page = {
 export const circuitArticle = z.strictObject({
   ...page,
   /** Place in the order of reading. */
-  order: z.number().int().positive(),
+  order: z.number(wanted('a whole number from 1 up')).int().positive(),
   cautions: z.array(cautionId).default([]),
 })
 
 export const symptom = z.strictObject({
   ...page,
-  cautions: z.array(cautionId).min(1, { error: 'a symptom needs at least one caution' }),
+  cautions: cautionIds,
   /** What the person sees, and when, in a few sentences. */
   youSee: sentence,
   /** The first checks, the one worth most for its effort first. */
-  firstChecks: z
-    .array(
-      z.strictObject({
-        check: sentence,
-        /** What the answer means. */
-        means: sentence,
-        procedure: procedureId.optional(),
-      }),
-    )
-    .min(3),
+  firstChecks: list(
+    z.strictObject({
+      check: sentence,
+      /** What the answer means. */
+      means: sentence,
+      procedure: procedureId.optional(),
+    }),
+    3,
+    'at least three checks, each with check and means and, where there is one, its procedure',
+  ),
   /** Causes, the likeliest first. */
-  causes: z
-    .array(
-      z.strictObject({
-        fault: faultId,
-        /** How this cause shows in this symptom. */
-        shows: sentence,
-        /** How to tell it from its neighbours. */
-        tellApart: sentence,
-        basis: z.enum(['practice', 'editorial estimate']).default('practice'),
-      }),
-    )
-    .min(2),
+  causes: list(
+    z.strictObject({
+      fault: faultId,
+      /** How this cause shows in this symptom. */
+      shows: sentence,
+      /** How to tell it from its neighbours. */
+      tellApart: sentence,
+      basis: z.enum(['practice', 'editorial estimate']).default('practice'),
+    }),
+    2,
+    'at least two causes, each with fault, shows and tellApart',
+  ),
 })
 
 export const procedure = z.strictObject({
   ...page,
-  cautions: z.array(cautionId).min(1, {
-    error: `a procedure needs at least one caution; allowed: ${idsOfFile('cautions/cautions.yaml').join(', ')}`,
-  }),
+  cautions: cautionIds,
   purpose: sentence,
   when: sentence,
   who: sentence,
   /** Working time. */
   time: figure('time'),
-  tools: z.array(text).min(1),
+  tools: list(text, 1, 'at least one tool'),
   consumables: z.array(text).default([]),
-  acceptance: z.array(z.strictObject({ what: sentence, setPoints: z.array(text).default([]) })).min(1),
+  acceptance: list(
+    z.strictObject({ what: sentence, setPoints: z.array(setPointId).default([]) }),
+    1,
+    'at least one test, each with what (a sentence) and, where it has figures, setPoints',
+  ),
   ifItFails: sentence,
-  record: z.array(text).min(1),
+  record: list(text, 1, 'at least one line to write down'),
   waste: sentence,
 })
 
@@ -279,7 +302,7 @@ export const fault = z.strictObject({
   /** A measurement or a look that proves it. */
   confirm: sentence,
   procedure: procedureId,
-  cautions: z.array(cautionId).min(1),
+  cautions: cautionIds,
 })
 
 export const fuel = z.strictObject({

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { units } from '../../../calculators/quantity/units.ts'
-import { ORIGIN, mdxPages, proseOf } from './mdx-pages.ts'
+import { ORIGIN, mdxPages, proseOf } from '../../../components/content/mdx-pages.ts'
 
 /** Units that are also words or letters of ordinary prose: '2 in parallel', '3 a day'. */
 const ALSO_WORDS = new Set([

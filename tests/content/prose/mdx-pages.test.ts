@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { ORIGIN, pairsOf, proseOf, tagsOf } from './mdx-pages.ts'
+import { ORIGIN, pairsOf, proseOf, tagsOf } from '../../../components/content/mdx-pages.ts'
 
 const page = `---
 order: 1

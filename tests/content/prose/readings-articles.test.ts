@@ -7,7 +7,7 @@ import { evaluate } from '../../../components/calculator/evaluate.ts'
 import { fieldsOf } from '../../../components/calculator/fields.ts'
 import { startingTexts, textsFromFuel } from '../../../components/calculator/starting.ts'
 import { startState } from '../../../components/calculator/state.ts'
-import { pairsOf, tagsOf } from './mdx-pages.ts'
+import { pairsOf, tagsOf } from '../../../components/content/mdx-pages.ts'
 import { fuelRecord, setPoint } from './plant-and-fuels.ts'
 
 // What the articles on readings say of their calculators, run as the page starts them.

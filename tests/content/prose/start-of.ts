@@ -5,7 +5,7 @@ import { run } from '../../../calculators/calculator/run.ts'
 import type { FuelRecord, InputValue } from '../../../calculators/calculator/types.ts'
 import { kindOf } from '../../../calculators/quantity/kinds.ts'
 import { readPlain } from '../../../calculators/quantity/read.ts'
-import { pairsOf, tagsOf } from './mdx-pages.ts'
+import { pairsOf, tagsOf } from '../../../components/content/mdx-pages.ts'
 import { fuelRecord } from './plant-and-fuels.ts'
 
 type Results = Record<string, { value: number | string }>
