@@ -76,6 +76,16 @@ function badAccuracy(calculator: Calculator, accuracies: Readonly<Record<string,
         `The accuracy of ${calculator.inputs[field]?.label} is not a number of zero or more`,
         'zero or more',
       )
+    const input = calculator.inputs[field]
+    const quantity = input?.type === 'table' ? input.columns[id.split('.')[1] ?? ''] : input
+    if (quantity === undefined || !('physical' in quantity)) continue
+    const span = quantity.physical.maximum - quantity.physical.minimum
+    if (value > span)
+      return refuse(
+        field,
+        `The accuracy of ${quantity.label} is wider than the whole range of possible values`,
+        `0 to ${Number(span.toPrecision(6))} in SI`,
+      )
   }
   return undefined
 }

@@ -9,10 +9,13 @@ export const STANDARD_ATMOSPHERE = 101325
 
 /** What a field of this kind takes, for messages: 'a gauge pressure in kPa, bar, psi'. */
 export function acceptedIn(kind: KindId): string {
-  const { label } = kindOf(kind)
-  const ids = kindOf(kind).units.filter((id) => id !== '1')
-  return `${/^[aeiou]/.test(label) ? 'an' : 'a'} ${label} in ${ids.map((id) => unitOf(id).symbol).join(', ')}`
+  // Turns count an angle, which only a field made for them asks for.
+  if (kind === 'ratio') return 'a ratio as a plain number, or in %'
+  const symbols = kindOf(kind).units.map((id) => unitOf(id).symbol)
+  return `${withArticle(kindOf(kind).label)} in ${symbols.join(', ')}`
 }
+
+const withArticle = (label: string): string => `${/^[aeiou]/.test(label) ? 'an' : 'a'} ${label}`
 
 /** Lowest value that can exist at all [SI], by kind; gauge pressure: a perfect vacuum under a standard atmosphere. */
 const lowest: Partial<Record<KindId, { si: number; what: string }>> = {
@@ -33,12 +36,17 @@ function referenceShift(unitId: string, kind: KindId): number | undefined {
 /** Why this unit cannot stand in a field of this kind; undefined when it can. */
 export function refuseUnit(text: string, unitId: string, kind: KindId) {
   if (understoodUnits(kind).includes(unitId)) return undefined
-  const { symbol, onlyKind } = unitOf(unitId)
+  const { onlyKind } = unitOf(unitId)
   const belongs = onlyKind
     ? [kinds[onlyKind]]
     : Object.values(kinds).filter((other) => other.units.includes(unitId))
-  const labels = belongs.map((other) => other.label).join(' or ')
-  return refuse(`${quoted(text)} is in ${symbol || unitId}, a unit of ${labels}`, acceptedIn(kind))
+  const labels = belongs.map((other) => other.label)
+  // '5 kPa' alone does not say which of the pressures it is.
+  const common =
+    labels.length > 1 &&
+    ['pressure', 'temperature', 'length'].find((word) => labels.some((label) => label.includes(word)))
+  const what = common ? withArticle(common) : labels.map(withArticle).join(' or ')
+  return refuse(`${quoted(text)} is ${what}`, acceptedIn(kind))
 }
 
 /** A conversion's rounding below a limit; far under anything that can be measured. [SI] */

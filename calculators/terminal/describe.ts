@@ -49,6 +49,10 @@ export function describeCalculator(calculator: Calculator) {
     validity,
     sources,
     inputs: Object.entries(calculator.inputs).map(([inputId, input]) => describeInput(inputId, input)),
+    /** What `compute` takes for an input that is left out. */
+    defaults: Object.fromEntries(
+      Object.entries(calculator.inputs).map(([inputId, input]) => [inputId, input.default]),
+    ),
     outputs: Object.entries(calculator.outputs).map(([outputId, output]) => describeOutput(outputId, output)),
   }
 }

@@ -143,6 +143,12 @@ export async function readAccuracies(
     const share =
       typeof value === 'string' && target.kind !== 'ratio' && /%\s*$/.test(value) && !id.includes('.')
     const number = await readNumber('accuracies', target.label, value, share ? 'ratio' : target.kind)
+    if (share && !(number >= 0 && number <= 1))
+      throw new RefusedInput(
+        'accuracies',
+        `${target.label}: ${quoted(String(value))} is ${number < 0 ? 'below zero' : 'more than the whole value'}`,
+        '0 % to 100 %',
+      )
     read.push([id, share ? number * Math.abs(Number(valueOf(calculator, values, id))) : number])
   }
   return Object.fromEntries(read)

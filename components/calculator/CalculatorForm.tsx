@@ -3,12 +3,13 @@ import type { Calculator } from '../../calculators/calculator/types.ts'
 import { Accuracies } from './Accuracies.tsx'
 import { Actions } from './Actions.tsx'
 import { readAddress, writeAddress } from './address.ts'
-import type { Place } from './address.ts'
+import type { AddressReading, Place } from './address.ts'
 import { showInAddress } from './address-bar.ts'
 import { Chart } from './Chart.tsx'
 import { ColumnMode } from './ColumnMode.tsx'
 import { evaluate } from './evaluate.ts'
 import { fieldsOf } from './fields.ts'
+import { printEvent } from '../layout/print-event.ts'
 import { Inputs } from './Inputs.tsx'
 import { unitSystem, useExpressions, useLastRead, useSettled, useUnitSystem } from './live.ts'
 import { PointsChart } from './PointsChart.tsx'
@@ -60,7 +61,7 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
   )
   const [ready, setReady] = useState(false)
   const [touched, touch] = useState(false)
-  const [addressProblems, setAddressProblems] = useState<readonly string[]>([])
+  const [address, setAddress] = useState<Pick<AddressReading, 'problems' | 'unread'>>({ problems: [] })
   const [beforeReset, setBeforeReset] = useState<FormState>()
   const start = useMemo(
     () => startState(calculator, starting, state.system),
@@ -79,7 +80,7 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
     const typed = Object.entries(live.early).map(([name, text]) => typedInto(name, text))
     const restored = typed.reduce((before, action) => apply(specs, before, action), reading.state)
     send({ type: 'restore', state: restored })
-    setAddressProblems(reading.problems)
+    setAddress(reading)
     setReady(true)
   }, [calculator, starting, specs, live])
 
@@ -88,6 +89,13 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
     if (!ready || live === undefined || settledState !== state) return
     showInAddress(writeAddress(calculator, specs, start, state, location.search.slice(1), live.place))
   }, [ready, live, calculator, specs, start, state, settledState])
+  useEffect(() => {
+    if (!ready || live === undefined) return
+    const writeWhole = () =>
+      showInAddress(writeAddress(calculator, specs, start, state, location.search.slice(1), live.place, true))
+    document.addEventListener(printEvent, writeWhole)
+    return () => document.removeEventListener(printEvent, writeWhole)
+  }, [ready, live, calculator, specs, start, state])
   // What the page holds when it is opened is no news; only a change is spoken.
   const settledEvaluation = useSettled(evaluation, SPEECH_PAUSE_MS)
   const spoken =
@@ -99,15 +107,18 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
     send(action)
   }
   const summary = () => {
+    const link = new URL(location.href)
     if (ready && live !== undefined) {
-      showInAddress(writeAddress(calculator, specs, start, state, location.search.slice(1), live.place))
+      const query = location.search.slice(1)
+      showInAddress(writeAddress(calculator, specs, start, state, query, live.place))
+      link.search = writeAddress(calculator, specs, start, state, query, live.place, true)
     }
-    return summaryOf(calculator, specs, state, evaluation, sources, location.href)
+    return summaryOf(calculator, specs, state, evaluation, sources, link.href)
   }
   const parts = { htmlId, calculator, specs, state, evaluation, send: change }
   return (
     <>
-      <AddressProblems problems={addressProblems} />
+      <AddressProblems problems={address.problems} unread={address.unread === true} />
       <div class="calculator-columns">
         <fieldset class="calculator-given">
           <legend class="unseen">Inputs</legend>
@@ -150,13 +161,17 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
 }
 
 /** What the page's address held and could not be used. Always plain text, whatever it was. */
-function AddressProblems({ problems }: { problems: readonly string[] }) {
+function AddressProblems({ problems, unread }: { problems: readonly string[]; unread: boolean }) {
   return (
     <div class="address-problems" aria-live="polite">
       {problems.length > 0 && (
         <>
           <p>
-            <strong>Not everything in the address of this page could be used. The rest was.</strong>
+            <strong>
+              {unread
+                ? 'Nothing in the address of this page was used: it is too long.'
+                : 'Not everything in the address of this page could be used. The rest was.'}
+            </strong>
           </p>
           <ul>
             {problems.map((problem) => (

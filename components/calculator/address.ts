@@ -1,8 +1,11 @@
 import type { Calculator } from '../../calculators/calculator/types.ts'
-import { fieldFrom, isBare, meantIn, portableText } from './state.ts'
-import type { FormState } from './state.ts'
-import { offeredUnits } from './fields.ts'
-import type { FieldSpecs } from './fields.ts'
+import { relevantInputs } from '../../calculators/calculator/relevant-inputs.ts'
+import { plainText } from '../../calculators/quantity/number.ts'
+import { carriesUnit, fieldFrom, isBare, meantIn, portableText, readIn } from './state.ts'
+import type { FormState, QuantityField } from './state.ts'
+import { accuracyField, offeredUnits } from './fields.ts'
+import type { FieldSpec, FieldSpecs } from './fields.ts'
+import { outputUnit } from './outputs.ts'
 import { applyToTable, portableCells, withColumn } from './table-state.ts'
 import type { TableState } from './table-state.ts'
 import { cellTexts, columnText, tablesOf } from './tables.ts'
@@ -50,6 +53,26 @@ function ownKey(key: string, place: Place): string | undefined {
   return place.others.some((prefix) => key.startsWith(prefix)) ? undefined : key
 }
 
+/** A bare number as this form writes it: the number, one space, the unit's id. */
+const isAsWritten = (number: QuantityField, text: string): boolean => text === portableText(number)
+
+/** A field with the text of an address: a number in the maker's unit, or a text with its own unit as it was typed. */
+function addressField(spec: FieldSpec, value: string, shown: string): QuantityField {
+  const apart = fieldFrom(spec, value, { unit: shown, picked: false })
+  if (apart.textUnit === shown && apart.text !== value && isAsWritten(apart, value)) return apart
+  // A link shows the units of whoever made it.
+  if (isAsWritten(apart, value)) return { ...apart, unit: apart.textUnit, picked: true }
+  const text = value.trimEnd()
+  return { text, textUnit: shown, unit: shown, picked: false, reading: readIn(spec, text, shown) }
+}
+
+/** The text for the address. A space at its end tells a typed '12 ft' from the number 12 of a field in ft. */
+function addressText(spec: FieldSpec, field: QuantityField): string {
+  if (isBare(field)) return portableText(field)
+  const apart = fieldFrom(spec, field.text, { unit: field.unit, picked: false })
+  return isBare(apart) && isAsWritten(apart, field.text) ? `${field.text} ` : field.text
+}
+
 /** What one key means: given its value, the state it leads to, or a sentence that says why not. */
 type Reader = (state: FormState, value: string) => FormState | string
 
@@ -76,6 +99,13 @@ function columnReaders(calculator: Calculator, start: FormState): [string, Reade
         [
           key,
           (state, value) => {
+            const before = start.tables[spec.id]
+            const now = state.tables[spec.id]
+            const asAtStart =
+              before !== undefined &&
+              before.rows.length === now?.rows.length &&
+              columnText(portableCells(before, column)) === value
+            if (asAtStart) return state
             const untouched = state.tables[spec.id] === start.tables[spec.id]
             return changed(state, (table) => withColumn(table, column, cellTexts(value), untouched))
           },
@@ -97,11 +127,10 @@ function readers(calculator: Calculator, specs: FieldSpecs, start: FormState): M
   const found = new Map<string, Reader>()
   for (const spec of Object.values(specs)) {
     found.set(spec.id, (state, value) => {
-      const shown = state.fields[spec.id]?.unit ?? spec.usualUnit
-      const asWritten = fieldFrom(spec, value, { unit: shown, picked: false })
-      // A link shows the units of whoever made it.
-      const field =
-        asWritten.textUnit === shown ? asWritten : { ...asWritten, unit: asWritten.textUnit, picked: true }
+      const before = start.fields[spec.id]
+      // A value that is still that of the start follows the reader's units.
+      if (before !== undefined && portableText(before) === value) return state
+      const field = addressField(spec, value, state.fields[spec.id]?.unit ?? spec.usualUnit)
       return { ...state, fields: { ...state.fields, [spec.id]: field } }
     })
     found.set(
@@ -146,6 +175,8 @@ export interface AddressReading {
   readonly state: FormState
   /** One sentence for each thing that could not be used; plain text. */
   readonly problems: readonly string[]
+  /** Set where the whole query was too long to be looked at. */
+  readonly unread?: true
 }
 
 /** Puts on top of `start` what the query string says, and names what it could not use. */
@@ -160,8 +191,9 @@ export function readAddress(
     return {
       state: start,
       problems: [
-        `The address holds ${query.length} characters after the question mark; at most ${LONGEST_QUERY} are read, so none were.`,
+        `The address holds ${query.length} characters after the question mark; accepted: at most ${LONGEST_QUERY}.`,
       ],
+      unread: true,
     }
   }
   const known = readers(calculator, specs, start)
@@ -210,41 +242,91 @@ function columnKeys(calculator: Calculator): Set<string> {
   return new Set(tables.flatMap((spec) => Object.values(spec.columns).map((column) => column.id)))
 }
 
-/** All columns of a table in which anything differs from the start, so that they are read as equally long. */
-function tableDifferences(start: TableState | undefined, table: TableState): [string, string][] {
-  const columns = Object.entries(table.spec.columns)
-  const texts = columns.map(([column, { id }]) => [id, columnText(portableCells(table, column))] as const)
-  const before = columns.map(([column]) => start && columnText(portableCells(start, column)))
-  const changed = texts.some(([, text], at) => text !== before[at])
-  const units = columns.flatMap(([column, { id }]): [string, string][] => {
+/** All columns of a table, so that they are read as equally long, and the units that the cells do not say. */
+function tableEntries(start: TableState | undefined, table: TableState): [string, string][] {
+  return Object.entries(table.spec.columns).flatMap(([column, { id }]): [string, string][] => {
+    const text = columnText(portableCells(table, column))
     const shown = table.units[column]
-    return shown?.picked ? [[`${id}.unit`, shown.unit]] : []
+    const first = table.rows[0]?.[column]
+    const changed = start === undefined || columnText(portableCells(start, column)) !== text
+    // A changed column is shown in the unit of its first cell.
+    const said = changed && first !== undefined && isBare(first) && first.textUnit === shown?.unit
+    const unitless = table.rows.some((row) => {
+      const cell = row[column]
+      return cell !== undefined && cell.text.trim() !== '' && !isBare(cell) && !carriesUnit(cell)
+    })
+    const moved = shown?.picked === true && (changed || shown.unit !== start?.units[column]?.unit)
+    return shown !== undefined && ((moved && !said) || unitless)
+      ? [
+          [id, text],
+          [`${id}.unit`, shown.unit],
+        ]
+      : [[id, text]]
   })
-  return [...(changed ? texts.map(([id, text]): [string, string] => [id, text]) : []), ...units]
 }
 
-/** What differs from the start, as keys (without prefix) and values. */
-function differences(start: FormState, state: FormState): [string, string][] {
-  const entries: [string, string][] = []
-  for (const [id, field] of Object.entries(state.fields)) {
-    const before = start.fields[id]
-    const text = portableText(field)
-    const changed = before === undefined || text !== portableText(before)
-    if (changed) entries.push([id, text])
-    // The numbers in an expression may be meant in the field's unit, which therefore goes along.
-    if (changed && !isBare(field)) entries.push([`${id}.unit`, field.textUnit])
-    else if (field.picked && field.unit !== field.textUnit) entries.push([`${id}.unit`, field.unit])
-  }
-  for (const [id, value] of Object.entries(state.choices)) {
-    if (value !== start.choices[id]) entries.push([id, value])
-  }
-  for (const [id, table] of Object.entries(state.tables))
-    entries.push(...tableDifferences(start.tables[id], table))
-  for (const [id, unit] of Object.entries(state.outputUnits)) entries.push([`${id}.unit`, unit])
-  return entries.length === 0 ? [] : [[VERSION_KEY, VERSION], ...entries]
+/** The unit that the address has to state beside the text, if any. */
+function unitBeside(before: QuantityField | undefined, field: QuantityField): string | undefined {
+  if (before !== undefined && portableText(before) === portableText(field))
+    return field.picked && field.unit !== before.unit ? field.unit : undefined
+  if (isBare(field)) return field.unit === field.textUnit ? undefined : field.unit
+  if (carriesUnit(field) || plainText(field.text) === '') return field.picked ? field.unit : undefined
+  // The numbers in an expression are meant in the field's unit.
+  return field.textUnit
 }
 
-/** The page's query string with this calculator's part brought up to date; other parts stay. */
+function fieldEntries(spec: FieldSpec | undefined, start: FormState, state: FormState): [string, string][] {
+  const field = spec && state.fields[spec.id]
+  if (spec === undefined || field === undefined) return []
+  const before = start.fields[spec.id]
+  const unit = unitBeside(before, field)
+  const same = before !== undefined && portableText(before) === portableText(field)
+  const text = same ? portableText(field) : addressText(spec, field)
+  return [[spec.id, text], ...(unit === undefined ? [] : [[`${spec.id}.unit`, unit] as [string, string]])]
+}
+
+const sameEntries = (a: readonly [string, string][], b: readonly [string, string][]): boolean =>
+  a.length === b.length && a.every(([key, value], at) => key === b[at]?.[0] && value === b[at][1])
+
+/** The inputs that play a part, and of the accuracies and units of results those that were changed. */
+function entriesOf(calculator: Calculator, specs: FieldSpecs, start: FormState, state: FormState) {
+  const inputs = relevantInputs(calculator, state.choices).flatMap((id): [string, string][] => {
+    const choice = state.choices[id]
+    if (choice !== undefined) return [[id, choice]]
+    const table = state.tables[id]
+    if (table !== undefined) return tableEntries(start.tables[id], table)
+    const accuracy = specs[accuracyField(id)]
+    const spread = fieldEntries(accuracy, start, state)
+    const changed = accuracy !== undefined && !sameEntries(spread, fieldEntries(accuracy, start, start))
+    return [...fieldEntries(specs[id], start, state), ...(changed ? spread : [])]
+  })
+  const units = Object.entries(state.outputUnits).flatMap(([id, unit]): [string, string][] => {
+    const output = calculator.outputs[id]
+    const usual =
+      output?.type === 'quantity' ? outputUnit(id, output, { ...state, outputUnits: {} }) : undefined
+    return unit === usual ? [] : [[`${id}.unit`, unit]]
+  })
+  return [...inputs, ...units]
+}
+
+/** What the address says, as keys (without prefix) and values; nothing for the form as it starts, unless `whole`. */
+function addressEntries(
+  calculator: Calculator,
+  specs: FieldSpecs,
+  start: FormState,
+  state: FormState,
+  whole: boolean,
+): [string, string][] {
+  const entries = entriesOf(calculator, specs, start, state)
+  if (!whole && sameEntries(entries, entriesOf(calculator, specs, start, start))) return []
+  return [[VERSION_KEY, VERSION], ...entries]
+}
+
+/**
+ * The page's query string with this calculator's part brought up to date; other parts stay. Once anything differs
+ * from the start, and always when `whole` is set, it holds all inputs that play a part: the values at the start
+ * may be others in a later edition.
+ */
 export function writeAddress(
   calculator: Calculator,
   specs: FieldSpecs,
@@ -252,6 +334,7 @@ export function writeAddress(
   state: FormState,
   query: string,
   place: Place,
+  whole = false,
 ): string {
   const known = readers(calculator, specs, start)
   const parameters = new URLSearchParams(query.length > LONGEST_QUERY ? '' : query)
@@ -259,7 +342,7 @@ export function writeAddress(
     const key = ownKey(fullKey, place)
     if (key !== undefined && known.has(key)) parameters.delete(fullKey)
   }
-  for (const [key, value] of differences(start, state)) {
+  for (const [key, value] of addressEntries(calculator, specs, start, state, whole)) {
     parameters.append(place.alone ? key : `${place.prefix}${key}`, value)
   }
   return parameters.toString()

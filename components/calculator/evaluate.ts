@@ -1,15 +1,16 @@
 import { refuseOutside } from '../../calculators/calculator/refusal.ts'
-import type { Calculator, InputValue, TableRow } from '../../calculators/calculator/types.ts'
+import type { Calculator, InputValue, Range, TableRow } from '../../calculators/calculator/types.ts'
 import { relevantInputs } from '../../calculators/calculator/relevant-inputs.ts'
 import { run } from '../../calculators/calculator/run.ts'
 import type { RunResult } from '../../calculators/calculator/run.ts'
+import { formatIn } from '../../calculators/quantity/format.ts'
 import { accuracyField } from './fields.ts'
-import type { FieldSpecs } from './fields.ts'
-import { shownQuantity } from './state.ts'
+import type { FieldSpec, FieldSpecs } from './fields.ts'
+import { isShare, meaningOf, shownQuantity } from './state.ts'
 import { rowsThatCount } from './table-state.ts'
 import type { TableState } from './table-state.ts'
 import { cellInWords, cellKey, columnKey } from './tables.ts'
-import type { FormState } from './state.ts'
+import type { FormState, QuantityField } from './state.ts'
 
 /** Why a field, or the inputs together (key ''), give no result. */
 export interface Problem {
@@ -36,11 +37,32 @@ export interface Evaluation {
   readonly result?: Result
 }
 
-const negative = { reason: 'an accuracy below zero has no meaning', accepted: 'zero or more' }
+/** Why a half-width cannot be one: below zero, more than the whole value, or wider than all that is possible. */
+function accuracyProblem(
+  spec: FieldSpec,
+  typed: QuantityField,
+  si: number,
+  halfWidth: number,
+  physical: Range,
+): Pick<Problem, 'reason' | 'accepted'> | undefined {
+  const share = isShare(spec, typed.text)
+  const span = physical.maximum - physical.minimum
+  const { kind, unit } = meaningOf(spec, typed.text, typed.unit)
+  const accepted = share ? '0 % to 100 %' : `0 to ${formatIn(span, kind, unit)}`
+  if (si < 0) return { reason: 'an accuracy below zero has no meaning', accepted }
+  if (share && si > 1) return { reason: 'this is more than the whole value', accepted }
+  if (halfWidth > span) return { reason: 'this is wider than the whole range of possible values', accepted }
+  return undefined
+}
 
 /** The message of a problem in one sentence: field, what was read, what is accepted. */
 export function sentenceOf(problem: Problem): string {
-  const end = `${problem.reason}. Accepted: ${problem.accepted}.`
+  const named = `${problem.label} `
+  // The sentence has named the field already.
+  const accepted = problem.accepted.startsWith(named)
+    ? problem.accepted.slice(named.length)
+    : problem.accepted
+  const end = `${problem.reason}. Accepted: ${accepted}.`
   if (problem.reason.startsWith(problem.label)) return end
   const typed = problem.read?.trim() ?? ''
   // Most reasons quote what was read themselves.
@@ -109,16 +131,20 @@ export function evaluate(calculator: Calculator, specs: FieldSpecs, state: FormS
   }
   const readAccuracy = (id: string): void => {
     const field = accuracyField(id)
+    const spec = specs[field]
+    const typed = state.fields[field]
+    const input = calculator.inputs[id]
+    if (spec === undefined || typed === undefined || input?.type !== 'quantity') return
     readField(field, (si) => {
       const value = values[id]
-      if (si >= 0)
-        accuracies[id] = specs[field]?.share && typeof value === 'number' ? si * Math.abs(value) : si
-      else
-        problems[field] = {
-          label: specs[field]?.label ?? id,
-          read: state.fields[field]?.text ?? '',
-          ...negative,
-        }
+      const share = isShare(spec, typed.text)
+      const halfWidth = share && typeof value === 'number' ? si * Math.abs(value) : si
+      // A value that is impossible itself is refused under its own name.
+      const outside =
+        typeof value === 'number' && !(value >= input.physical.minimum && value <= input.physical.maximum)
+      const wrong = share && outside ? undefined : accuracyProblem(spec, typed, si, halfWidth, input.physical)
+      if (wrong === undefined) accuracies[id] = halfWidth
+      else problems[field] = { label: spec.label, read: shownQuantity(typed, spec), ...wrong }
     })
   }
   const readTable = (id: string, table: TableState): void => {

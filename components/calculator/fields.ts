@@ -14,8 +14,10 @@ export interface FieldSpec {
   readonly units: readonly string[]
   /** Shown when the unit system has no say. */
   readonly usualUnit: string
-  /** An accuracy stated as a share of the value. */
+  /** An accuracy that is a share of the value unless its text carries a unit. */
   readonly share?: true
+  /** The other way to state an accuracy: as a share where it is absolute, absolute where it is a share. */
+  readonly other?: { readonly kind: KindId; readonly unit: string }
 }
 
 export type FieldSpecs = Readonly<Record<string, FieldSpec>>
@@ -26,6 +28,8 @@ const spreadOf: Partial<Record<KindId, KindId>> = {
   gaugePressure: 'pressureDifference',
   absolutePressure: 'pressureDifference',
 }
+
+export const isAccuracy = (spec: FieldSpec): boolean => spec.id.endsWith('.accuracy')
 
 export const accuracyField = (input: string): string => `${input}.accuracy`
 
@@ -49,14 +53,17 @@ function accuracySpec(id: string, input: QuantityInput): FieldSpec | undefined {
     label: `Accuracy of: ${input.label}`,
     symbol: `± ${input.symbol}`,
   }
-  if ('relative' in input.accuracy)
-    return { ...shared, kind: 'ratio', units: ['%'], usualUnit: '%', share: true }
-  const spread = spreadOf[input.kind]
-  if (spread === undefined) {
-    const { kind, units, usualUnit } = quantitySpec(id, input)
-    return { ...shared, kind, units, usualUnit }
+  const { kind: own, units: ownUnits, usualUnit: ownUnit } = quantitySpec(id, input)
+  const kind = spreadOf[own] ?? own
+  const units = kind === own ? ownUnits : kindOf(kind).units
+  const usualUnit = kind === own ? ownUnit : kindOf(kind).preferred.si
+  if ('relative' in input.accuracy) {
+    const other = kind === 'ratio' ? {} : { other: { kind, unit: usualUnit } }
+    return { ...shared, kind: 'ratio', units: ['%'], usualUnit: '%', share: true, ...other }
   }
-  return { ...shared, kind: spread, units: kindOf(spread).units, usualUnit: kindOf(spread).preferred.si }
+  // Where the value itself may be in %, a typed % is a figure of that kind and no share.
+  const other = units.includes('%') ? {} : { other: { kind: 'ratio', unit: '%' } as const }
+  return { ...shared, kind, units, usualUnit, ...other }
 }
 
 /** All text fields of a calculator, by their key. */

@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../calculators/quantity/types.ts'
 import { preferencesEvent } from '../settings/preferences.ts'
 import type { Evaluation } from './evaluate.ts'
 import type { FieldSpecs } from './fields.ts'
+import { meaningOf, worded } from './state.ts'
 import type { Action, FormState } from './state.ts'
 
 type Send = (action: Action) => void
@@ -43,9 +44,10 @@ export function useExpressions(specs: FieldSpecs, { fields, tables }: FormState,
     for (const [id, of] of Object.entries(fields)) {
       const spec = specs[id]
       if (spec === undefined || of.reading !== 'waiting') continue
-      readQuantity(of.text, spec.kind, of.textUnit)
+      const { kind, unit } = meaningOf(spec, of.text, of.textUnit)
+      readQuantity(of.text, kind, unit)
         .catch(() => notLoaded)
-        .then((reading) => send({ type: 'read', field: id, of, reading }))
+        .then((reading) => send({ type: 'read', field: id, of, reading: worded(spec, reading) }))
     }
   }, [specs, fields, tables, send])
 }

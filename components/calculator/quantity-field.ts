@@ -1,9 +1,11 @@
-import type { QuantityReading } from '../../calculators/quantity/types.ts'
+import { acceptedIn } from '../../calculators/quantity/convert.ts'
+import type { KindId, QuantityReading } from '../../calculators/quantity/types.ts'
 import { readPlain } from '../../calculators/quantity/read.ts'
 import { formatIn } from '../../calculators/quantity/format.ts'
 import { plainText, readNumber } from '../../calculators/quantity/number.ts'
 import { findUnit } from '../../calculators/quantity/spelling.ts'
 import { fromSI, unitOf } from '../../calculators/quantity/units.ts'
+import { isAccuracy } from './fields.ts'
 import type { FieldSpec } from './fields.ts'
 
 /** What the person chose. `text` and `textUnit` hold the quantity; `unit` is only how it is shown. */
@@ -22,9 +24,37 @@ export interface QuantityField {
 /** Enough digits that a converted number hides nothing a gauge or a laboratory can tell. */
 const CONVERTED_DIGITS = 6
 
+const PERCENT = /(%|percent|per cent|pct)\s*$/i
+
+/** Whether an accuracy's text states it the other way round than its field is declared: '3 cSt' where % is usual. */
+export function statedOtherwise(spec: FieldSpec, text: string): boolean {
+  if (spec.other === undefined || text.trim() === '') return false
+  return spec.share ? !PERCENT.test(text) && !isBare({ text }) : PERCENT.test(text)
+}
+
+/** Whether an accuracy's text is a share of the value. */
+export function isShare(spec: FieldSpec, text: string): boolean {
+  return statedOtherwise(spec, text) ? spec.share === undefined : spec.share === true
+}
+
+/** The kind and unit in which a text in this field is to be read. */
+export function meaningOf(spec: FieldSpec, text: string, unit: string): { kind: KindId; unit: string } {
+  return spec.other !== undefined && statedOtherwise(spec, text) ? spec.other : { kind: spec.kind, unit }
+}
+
+/** The reading with what an accuracy accepts, which is more than its kind. */
+export function worded(spec: FieldSpec, reading: QuantityReading): QuantityReading {
+  if (reading.ok || !isAccuracy(spec)) return reading
+  const kind = spec.share ? spec.other?.kind : spec.kind
+  const figure = kind === undefined ? [] : [acceptedIn(kind)]
+  const share = spec.share || spec.other !== undefined ? ['a percentage of the value, such as 2 %'] : []
+  return { ...reading, accepted: [...share, ...figure].join(', or ') }
+}
+
 export function readIn(spec: FieldSpec, text: string, unit: string): QuantityField['reading'] {
-  const reading = readPlain(text, spec.kind, unit)
-  return reading.ok === 'expression' ? 'waiting' : reading
+  const meaning = meaningOf(spec, text, unit)
+  const reading = readPlain(text, meaning.kind, meaning.unit)
+  return reading.ok === 'expression' ? 'waiting' : worded(spec, reading)
 }
 
 /** A field that holds this text; '15 degC' is taken apart so that its unit stands in the unit picker. */
@@ -52,9 +82,20 @@ export function isBare({ text }: Pick<QuantityField, 'text'>): boolean {
   return number.ok === true && number.rest === ''
 }
 
+/**
+ * Whether the text says its unit itself and so means the same in any field. A letter that is left when powers of
+ * ten are taken out of a text that was understood can only be a unit.
+ */
+export function carriesUnit({ text, reading }: Pick<QuantityField, 'text' | 'reading'>): boolean {
+  if (reading !== 'waiting' && !reading.ok) return false
+  const withoutPowers = text.replaceAll(/\d ?[eE][+-]?\d|[x×*] ?10/g, ' ')
+  return /[\p{L}%°"'′]/u.test(withoutPowers)
+}
+
 /** What the text field shows: what was typed, or the same quantity in the unit picked since. */
 export function shownText(field: QuantityField, spec: FieldSpec): string {
   if (field.unit === field.textUnit || field.reading === 'waiting' || !field.reading.ok) return field.text
+  if (statedOtherwise(spec, field.text)) return field.text
   return String(Number(fromSI(field.reading.si, field.unit, spec.kind).toPrecision(CONVERTED_DIGITS)))
 }
 
@@ -67,7 +108,7 @@ export function shownQuantity(field: QuantityField, spec: FieldSpec): string {
 /** What was made of a text that is more than a number: '45 psi = 310.3 kPa'. Empty where there is nothing to say. */
 export function understoodText(field: QuantityField, spec: FieldSpec): string {
   if (field.reading === 'waiting' || !field.reading.ok) return ''
-  if (field.unit === field.textUnit) return field.reading.understood
+  if (field.unit === field.textUnit || statedOtherwise(spec, field.text)) return field.reading.understood
   return isBare(field) ? '' : `${field.text.trim()} = ${formatIn(field.reading.si, spec.kind, field.unit)}`
 }
 

@@ -8,7 +8,15 @@ import type { Evaluation } from './evaluate.ts'
 import { accuracyField } from './fields.ts'
 import type { FieldSpec, FieldSpecs } from './fields.ts'
 import { outputUnit, stepText, stepUnit, valueText } from './outputs.ts'
-import { isBare, portableText, shownQuantity, understoodText } from './state.ts'
+import {
+  isBare,
+  isShare,
+  meaningOf,
+  portableText,
+  shownQuantity,
+  statedOtherwise,
+  understoodText,
+} from './state.ts'
 import type { FormState, QuantityField } from './state.ts'
 import { rowsThatCount } from './table-state.ts'
 import type { TableState } from './table-state.ts'
@@ -131,12 +139,12 @@ function inputLine(
   const line = quantityLine(head, si, spec.kind, field.unit, text)
   const accuracySpec = specs[accuracyField(id)]
   const accuracy = evaluation.accuracies[id]
-  const accuracyUnit = state.fields[accuracyField(id)]?.unit
-  if (accuracySpec === undefined || accuracy === undefined || accuracyUnit === undefined) return [line]
-  const shown = accuracySpec.share
-    ? formatIn(accuracy / Math.abs(si), 'ratio', '%')
-    : formatIn(accuracy, accuracySpec.kind, accuracyUnit)
-  const plusMinusUnit = accuracySpec.share ? field.unit : accuracyUnit
+  const typed = state.fields[accuracyField(id)]
+  if (accuracySpec === undefined || accuracy === undefined || typed === undefined) return [line]
+  if (typed.reading === 'waiting' || !typed.reading.ok) return [line]
+  const { kind, unit } = meaningOf(accuracySpec, typed.text, typed.unit)
+  const shown = formatIn(typed.reading.si, kind, unit)
+  const plusMinusUnit = isShare(accuracySpec, typed.text) ? field.unit : unit
   return [
     { ...line, text: `${text} ± ${shown}`, plusMinus: spreadIn(accuracy, plusMinusUnit), plusMinusUnit },
   ]
@@ -145,6 +153,7 @@ function inputLine(
 /** The quantity as a text that means the same without this form: '40 degC'. */
 function machineText(field: QuantityField, spec: FieldSpec): string {
   if (isBare(field) || field.reading === 'waiting' || !field.reading.ok) return portableText(field)
+  if (statedOtherwise(spec, field.text)) return field.text.trim()
   return `${rounded(fromSI(field.reading.si, field.textUnit, spec.kind))} ${field.textUnit}`
 }
 

@@ -33,7 +33,7 @@ export interface AddressReading {
 export function readAddress(query: string, system: UnitSystem): AddressReading {
   const start = startState(system)
   if (query.length > LONGEST_QUERY) {
-    const problem = `The address holds ${query.length} characters after the question mark; at most ${LONGEST_QUERY} are read, so none were.`
+    const problem = `The address holds ${query.length} characters after the question mark; accepted: at most ${LONGEST_QUERY}. None of it was used.`
     return { state: start, problems: [problem] }
   }
   const given = new URLSearchParams(query)

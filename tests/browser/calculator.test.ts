@@ -33,6 +33,10 @@ const found = async (page: Page) => plain(await page.locator('.calculator-found'
 const value = async (page: Page) => plain(await page.locator('.value').first().innerText())
 const message = async (page: Page, name: string) =>
   plain(await page.locator(`.field:has(input[name="${name}"]) .field-message`).innerText())
+/** Every input that plays a part, so that later values at the start change nothing. */
+const WHOLE_ADDRESS =
+  /\?v=1&\w+=two-points&firstTemperature=40\+degC&firstViscosity=404\+[^&]+&secondTemperature=100\+degC&secondViscosity=28[.0]*\+[^&]+&wantedTemperature=61\+degC&cloudPoint=0\+degC$/
+
 /** The settled address: the page waits for a pause before it writes one. */
 async function query(page: Page): Promise<string> {
   await page.waitForTimeout(700)
@@ -88,6 +92,19 @@ describe('what is typed', () => {
       expect(await field(page, 'firstTemperature').inputValue()).toBe('104')
       expect(await value(page)).toMatch(/^132\.1/)
     }))
+
+  it.each([VISCOSITY, ARTICLE])("is in the person's own units after a page load: %s", (path) =>
+    withCalculator(path, async ({ page }) => {
+      await page.evaluate(() => localStorage.setItem('clear-return:units', 'us'))
+      await page.reload()
+      await page.locator('calculator-form').first().scrollIntoViewIfNeeded()
+      await awake(page)
+      expect(await unit(page, 'firstTemperature').first().inputValue()).toBe('degF')
+      await page.goto(site.address(FILTER))
+      await awake(page)
+      expect(await unit(page, 'drop').inputValue()).toBe('psi')
+    }),
+  )
 
   it('is kept when it was typed before the script had come', () =>
     withCalculator(VISCOSITY, async ({ page }) => {
@@ -181,7 +198,7 @@ describe('the address', () => {
   it('holds nothing while nothing differs from the start', () =>
     withCalculator(VISCOSITY, async ({ page }) => {
       await field(page, 'wantedTemperature').fill('61')
-      expect(await query(page)).toBe('?v=1&wantedTemperature=61+degC')
+      expect(await query(page)).toMatch(WHOLE_ADDRESS)
       await field(page, 'wantedTemperature').fill('60')
       expect(await query(page)).toBe('')
     }))
@@ -209,6 +226,22 @@ describe('the address', () => {
     })
   })
 
+  it('stands in full on the printed sheet, though nothing was changed', () =>
+    withCalculator(VISCOSITY, async ({ page }) => {
+      await page.evaluate(() => dispatchEvent(new Event('beforeprint')))
+      const printed = await page.locator('[data-print-address]').textContent()
+      expect(printed).toMatch(/\?v=1&[^]*wantedTemperature=60\+degC/)
+      await page.evaluate(() => dispatchEvent(new Event('afterprint')))
+    }))
+
+  it('says that nothing was used when it is too long to be read', () =>
+    withCalculator(`${VISCOSITY}?wantedTemperature=70+degC&x=${'y'.repeat(9000)}`, async ({ page }) => {
+      const problems = await page.locator('.address-problems').innerText()
+      expect(problems).toMatch(/^Nothing in the address/)
+      expect(problems).not.toContain('The rest was')
+      expect(await field(page, 'wantedTemperature').inputValue()).toBe('60')
+    }))
+
   it('keeps the calculators of one page apart', () =>
     withCalculator(ARTICLE, async ({ page }) => {
       const second = page.locator('calculator-form').nth(1)
@@ -232,7 +265,7 @@ describe('what leaves the page', () => {
     await page.getByRole('button', { name: 'Copy link' }).click()
     await page.getByText('Link copied.').waitFor()
     const clipboard = () => page.evaluate(() => navigator.clipboard.readText())
-    expect(await clipboard()).toBe(site.address(`${VISCOSITY}?v=1&wantedTemperature=61+degC`))
+    expect(await clipboard()).toMatch(WHOLE_ADDRESS)
     await page.getByRole('button', { name: 'Copy as text' }).click()
     await page.getByText('Text copied.').waitFor()
     expect(plain(await clipboard())).toMatch(
@@ -248,7 +281,9 @@ describe('what leaves the page', () => {
         navigator.clipboard.writeText = () => Promise.reject(new Error('refused'))
       })
       await page.getByRole('button', { name: 'Copy link' }).click()
-      expect(await page.getByLabel('Copy from here').inputValue()).toBe(site.address(VISCOSITY))
+      expect(await page.getByLabel('Copy from here').inputValue()).toMatch(
+        /\/\?v=1&[^]*firstViscosity=404\+[^]*wantedTemperature=60\+degC&cloudPoint=0\+degC$/,
+      )
     }))
 
   it.each(['CSV', 'JSON'])('is handed over as %s', (form) =>

@@ -124,12 +124,15 @@ describe.each(screens)('the three jobs, $screen', ({ options }) => {
     expect(await form.locator('svg[role="img"]').count()).toBe(1)
     await expect.poll(() => new URL(page.url()).search).toContain('wantedTemperature=60')
     const address = page.url()
+    // Texts that say their unit themselves need none beside them.
+    expect(address).not.toContain('.unit=')
     const result = await form.locator('.value').first().innerText()
 
     const second = await context.newPage()
     await second.goto(address)
     const again = second.locator('calculator-form[data-calculator="viscosity-at-temperature"]')
     await expect.poll(() => again.locator('.value').first().innerText()).toBe(result)
+    expect(await again.locator('input[name="firstViscosity"]').inputValue()).toBe('404 cSt')
     expect(faults).toEqual([])
     await context.close()
   })

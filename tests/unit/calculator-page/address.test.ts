@@ -34,12 +34,14 @@ describe('the address of a calculation', () => {
   })
 
   it('holds what differs, as typed and with its unit', () => {
-    expect(write(after(typed('3.50')))).toBe('v=1&height=3.50+m')
-    expect(write(after(typed('12 ft')))).toBe('v=1&height=12+ft&height.unit=m')
+    expect(write(after(typed('3.50')))).toBe('v=1&liquid=water&height=3.50+m&temperature=15+degC')
+    expect(write(after(typed('12 ft')))).toBe('v=1&liquid=water&height=12+ft+&temperature=15+degC')
     const other = after({ type: 'choose', input: 'liquid', value: 'other' }, typed('0.5', 'density.accuracy'))
-    expect(write(other)).toBe('v=1&density.accuracy=0.5+%25&liquid=other')
+    expect(write(other)).toBe(
+      'v=1&liquid=other&height=2+m&density=850+kg%2Fm3&density.accuracy=0.5+%25&temperature=15+degC',
+    )
     expect(write(after({ type: 'pickOutputUnit', output: 'pressure', unit: 'psi' }))).toBe(
-      'v=1&pressure.unit=psi',
+      'v=1&liquid=water&height=2+m&temperature=15+degC&pressure.unit=psi',
     )
   })
 
@@ -58,9 +60,35 @@ describe('the address of a calculation', () => {
 
   it('carries a prefix on a page with several calculators, and leaves the keys of the others alone', () => {
     const query = write(after(typed('3')), 'other.height=9+m&highlight=x', shared)
-    expect(query).toBe('other.height=9+m&highlight=x&column.v=1&column.height=3+m')
+    expect(query).toBe(
+      'other.height=9+m&highlight=x&column.v=1&column.liquid=water&column.height=3+m&column.temperature=15+degC',
+    )
     expect(read(query, shared)).toMatchObject({ problems: [] })
     expect(read(query, { ...alone, others: ['other.'] }).state.fields['height']?.text).toBe('3')
+  })
+
+  it('reproduces the calculation when the values at the start have changed since', () => {
+    const later = startState(column, startingTexts(column, { height: '7 m', temperature: '30 degC' }), 'si')
+    const whole = writeAddress(column, specs, start, start, '', alone, true)
+    expect(whole).toBe('v=1&liquid=water&height=2+m&temperature=15+degC')
+    expect(outcome(read(whole, alone, later).state)).toBe(2)
+    const changed = write(after(typed('20', 'temperature')))
+    expect(outcome(read(changed, alone, later).state)).toBe(2)
+  })
+
+  it.each(['12 ft', '12ft', '104 in', '3.5 metres'])('shows «%s» again as it was typed', (text) => {
+    const query = write(after(typed(text)))
+    expect(query).not.toContain('height.unit')
+    expect(read(query).state.fields['height']).toMatchObject({ text, unit: 'm' })
+  })
+
+  it('leaves values that are still those of the start in the units of the reader', () => {
+    const us = startState(column, starting, 'us')
+    const typedInFeet = apply(specs, us, typed('9'))
+    const query = writeAddress(column, specs, us, typedInFeet, '', alone)
+    const { state } = read(query, alone, us)
+    expect(state.fields['height']).toMatchObject({ text: '9', unit: 'ft' })
+    expect(state.fields['temperature']?.unit).toBe('degF')
   })
 
   it('drops its own keys when the form is back at its start', () => {
@@ -96,6 +124,7 @@ describe('the address of a calculation', () => {
     const { state, problems } = read(`height=3+m&x=${'y'.repeat(9000)}`)
     expect(state).toBe(start)
     expect(problems).toHaveLength(1)
+    expect(read(`x=${'y'.repeat(9000)}`).unread).toBe(true)
   })
 
   it('lists no more than a handful of problems', () => {

@@ -120,6 +120,56 @@ describe('what follows from the state', () => {
     expect(Object.keys(problems)).toEqual(['height.accuracy'])
   })
 
+  it.each([
+    ['height', '1e308', 'wider than the whole range'],
+    ['height', '99999999', 'wider than the whole range'],
+    ['height', '101 %', 'more than the whole value'],
+    ['temperature', '500 K', 'wider than the whole range'],
+    ['density', '150', 'more than the whole value'],
+    ['density', '99999999 kg/m3', 'wider than the whole range'],
+    ['density', '-1 kg/m3', 'below zero'],
+    ['density', '3 cSt', 'is a kinematic viscosity'],
+  ])('refuses an accuracy of %s of «%s», naming the field', (input, text, part) => {
+    const state = after(
+      start,
+      { type: 'choose', input: 'liquid', value: 'other' },
+      { type: 'type', field: `${input}.accuracy`, text },
+    )
+    const { result, problems } = evaluate(column, specs, state)
+    const problem = problems[`${input}.accuracy`]
+    expect(result).toBeUndefined()
+    const sentence = problem ? sentenceOf(problem) : ''
+    expect(sentence).toMatch(/^Accuracy of: .*Accepted: .+\.$/)
+    expect(sentence).toContain(part)
+    expect(sentence).not.toContain('turn')
+  })
+
+  it('refuses an impossible value under its own name, not under that of its accuracy', () => {
+    const state = after(
+      start,
+      { type: 'choose', input: 'liquid', value: 'other' },
+      { type: 'type', field: 'density', text: '1e300' },
+    )
+    expect(Object.keys(evaluate(column, specs, state).problems)).toEqual(['density'])
+  })
+
+  it('takes every accuracy as a figure or as a share, whichever is usual', () => {
+    const state = after(
+      start,
+      { type: 'choose', input: 'liquid', value: 'other' },
+      { type: 'type', field: 'height.accuracy', text: '5 %' },
+      { type: 'type', field: 'density.accuracy', text: '3 kg/L' },
+    )
+    const { accuracies } = evaluate(column, specs, state)
+    expect(accuracies['height']).toBeCloseTo(0.1, 12)
+    expect(accuracies['density']).toBeCloseTo(3000, 9)
+  })
+
+  it('takes over the units of a state that is put back', () => {
+    const us = startState(column, startingTexts(column, {}), 'us')
+    expect(height(after(start, { type: 'restore', state: us }))).toMatchObject({ unit: 'ft' })
+  })
+
   it('does not mind what a hidden input holds', () => {
     const state = after(start, { type: 'type', field: 'density', text: 'heavy' })
     expect(evaluate(column, specs, state).result).toBeDefined()

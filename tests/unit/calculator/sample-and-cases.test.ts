@@ -10,7 +10,7 @@ const published = tube.cases[0] as PublishedCase
 describe('readCase', () => {
   it.each([
     [{ area: '1' }, 'area: «1» has no unit'],
-    [{ area: '1 kPa' }, 'area: «1 kPa» is in kPa'],
+    [{ area: '1 kPa' }, 'area: «1 kPa» is a pressure'],
     [{ readings: 'none' }, 'readings: not a table'],
     [{ readings: [{}] }, 'readings: not a text with a number and a unit'],
     [{ flow: [{ time: '1 s' }] }, 'flow: not a text with a number and a unit'],

@@ -89,7 +89,7 @@ describe('its address', () => {
     ['v=2', /form «2»; this edition reads form 1/],
     ['colour=red', /Read «colour», which means nothing here/],
     [`value=${'9'.repeat(300)}`, /read 300 characters/],
-    [`value=${'9'.repeat(3000)}`, /at most 2000 are read/],
+    [`value=${'9'.repeat(3000)}`, /accepted: at most 2000\. None of it was used/],
   ])('%s is named and the rest is used', (query, problem) => {
     const { state, problems } = readAddress(query, 'si')
     expect(problems[0]).toMatch(problem)

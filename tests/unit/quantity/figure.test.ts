@@ -6,7 +6,8 @@ describe('a figure of the data', () => {
     ['450', 'gaugePressure', '«450» has no unit'],
     ['', 'gaugePressure', 'nothing was typed'],
     ['2 bar + 30 kPa', 'gaugePressure', '«2 bar + 30 kPa» is not a number and a unit'],
-    ['450 mm', 'gaugePressure', '«450 mm» is in mm, a unit of length'],
+    ['5 in', 'gaugePressure', '«5 in» is a length'],
+    ['450 mm', 'gaugePressure', '«450 mm» is a length'],
     ['1,234 kPa', 'gaugePressure', '«1,234» can be read two ways, as 1234 and as 1.234'],
     ['undefined', 'time', '«undefined» does not begin with a number'],
   ] as const)('%j as %s is refused', (text, kind, reason) => {

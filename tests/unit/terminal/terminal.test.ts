@@ -24,7 +24,7 @@ describe('what is refused', () => {
     ['{"flow":true}', 'flow', 'Flow is a boolean'],
     ['{"flow":[1]}', 'flow', 'Flow is an array'],
     ['{"flow":1e999}', 'flow', 'Flow is not a finite number'],
-    ['{"flow":"5 kPa"}', 'flow', 'Flow: «5 kPa» is in kPa, a unit of gauge pressure'],
+    ['{"flow":"5 kPa"}', 'flow', 'Flow: «5 kPa» is a pressure'],
     ['{"flow":"1.234,5 L/min"}', 'flow', 'Flow: «1.234,5» has both a comma and a point'],
     ['{"flow":-1}', 'flow', 'below'],
     ['{"form":1}', 'form', 'Form is a number'],
@@ -33,20 +33,22 @@ describe('what is refused', () => {
     ['{"readings":[5]}', 'readings', 'Readings, row 1 is a number'],
     ['{"readings":[{}]}', 'readings', 'Readings, row 1 has no time'],
     ['{"readings":[{"time":1,"mood":2}]}', 'readings', 'Readings, row 1: «mood» is not a column'],
-    ['{"readings":[{"time":"1 kg"}]}', 'readings', 'Readings, row 1: Time: «1 kg» is in kg, a unit of mass'],
+    ['{"readings":[{"time":"1 kg"}]}', 'readings', 'Readings, row 1: Time: «1 kg» is a mass'],
     ['{"accuracies":5}', 'accuracies', 'accuracies is a number'],
     ['{"accuracies":{"wing":5}}', 'accuracies', '«wing» is not a quantity among the inputs'],
     ['{"accuracies":{"form":5}}', 'accuracies', '«form» is not a quantity among the inputs'],
     [
       '{"accuracies":{"diameter":"5 kPa"}}',
       'accuracies',
-      'The accuracy of Inside diameter: «5 kPa» is in kPa',
+      'The accuracy of Inside diameter: «5 kPa» is a pressure',
     ],
     [
       '{"accuracies":{"diameter":-1}}',
       'diameter',
       'The accuracy of Inside diameter is not a number of zero or more',
     ],
+    ['{"accuracies":{"diameter":"150 %"}}', 'accuracies', '«150 %» is more than the whole value'],
+    ['{"accuracies":{"diameter":1e308}}', 'diameter', 'wider than the whole range of possible values'],
   ])('%s', async (text, field, reason) => {
     const answer = await ask(text)
     expect(answer).toMatchObject({ refusal: { field, reason: expect.stringContaining(reason) } })
@@ -96,6 +98,7 @@ describe('what is answered', () => {
     const described = JSON.parse(JSON.stringify(describeCalculator(tube))) as Record<string, unknown>
     expect(described).toMatchObject({
       id: 'tube',
+      defaults: { form: 'round', flow: 0.001 },
       inputs: [
         {
           id: 'form',
