@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks'
 import type { Calculator } from '../../calculators/calculator/types.ts'
 import { formatIn } from '../../calculators/quantity/format.ts'
 import { chartOf, plot, size } from './chart-geometry.ts'
@@ -21,7 +22,8 @@ export interface Words {
 
 /** The result along one input, with the place where this calculation stands. */
 export function Chart({ calculator, state, evaluation }: Props) {
-  const chart = chartOf(calculator, state, evaluation)
+  // The form renders again for its timers too: the curve is sampled only for a new result or unit.
+  const chart = useMemo(() => chartOf(calculator, state, evaluation), [calculator, state, evaluation])
   const definition = calculator.chart
   const output = definition && calculator.outputs[definition.y]
   if (chart === undefined || definition === undefined || output?.type !== 'quantity') return null

@@ -1,5 +1,6 @@
 // What a calculation costs, as a ratio to one unit conversion by mathjs in the same run, so that the figures mean
 // the same on every machine. Prints a table; asserts nothing.
+import { existsSync } from 'node:fs'
 import { cpus } from 'node:os'
 import { create, unitDependencies } from 'mathjs'
 import { run, runPlain } from '../../calculators/calculator/run.ts'
@@ -42,3 +43,7 @@ for (const [id, load] of Object.entries(catalogue)) {
     `${id.padEnd(34)} result ${plain.toFixed(1).padStart(7)}   with uncertainty ${whole.toFixed(1).padStart(8)}`,
   )
 }
+
+// Last, since it needs a built site.
+if (existsSync('dist/index.html')) await import('./keystroke.mts')
+else console.log('No built site in dist: run `npm run build` first to measure keystrokes too.')
