@@ -1,5 +1,6 @@
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { effectiveness } from '../../heat/exchanger.ts'
+import { LOWEST_FLASH } from '../../heat/flash.ts'
 import { HEAT_RANGE, specificHeat } from '../../heat/petroleum-heat.ts'
 import { heatTaken, massFlowOf, temperatureAfter } from '../../heat/stream.ts'
 import { formatIn } from '../../quantity/format.ts'
@@ -10,8 +11,6 @@ export type Values = ValuesOf<typeof inputs>
 
 /** The specific heat at the mean temperature settles far sooner. */
 const ROUNDS = 50
-/** Gas oil may flash from 55 °C on (EN 590, from memory). [K] */
-const LOWEST_FLASH = 328.15
 
 interface Exchanged {
   readonly outlet: number
