@@ -1,2 +1,5 @@
-/** EN 590 asks for a flash point above this, so gas oil may flash from here on. [K] @source en-590 */
+/**
+ * The lowest flash point at which gas oil may be sold: EN 590 asks for above 55 °C (from memory). [K]
+ * @source en-590
+ */
 export const LOWEST_FLASH = 328.15

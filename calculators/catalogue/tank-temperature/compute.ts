@@ -1,5 +1,5 @@
-import { LOWEST_FLASH } from '../../heat/flash.ts'
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
+import { LOWEST_FLASH } from '../../heat/flash.ts'
 import { fuelDensity, specificHeat } from '../../heat/petroleum-heat.ts'
 import { tankTemperature, wettedArea } from '../../heat/tank.ts'
 import { formatIn } from '../../quantity/format.ts'
@@ -25,7 +25,7 @@ function noticesOf(input: Values, final: number, left: number): Notice[] {
   if (final >= LOWEST_FLASH)
     notices.push({
       grade: 'action',
-      text: 'At or above 55 °C gas oil may stand at its flash point: the vapour in a vented tank can ignite. Reduce the heat or stop.',
+      text: 'At or above 55 °C gas oil may stand at its flash point (EN 590 asks for above 55 °C): the vapour in a vented tank can ignite. Reduce the heat or stop.',
     })
   if (left < LOW_LEVEL * input.startVolume)
     notices.push({

@@ -28,14 +28,15 @@ describe('cold weather and wax', () => {
     expect((await time('line', { insulation: 0.02 })) / minutes).toBeCloseTo(41.5, 0)
   })
 
-  test('«the full tank overnight»; «in still air about twice as long»; «half full in four fifths of the time»', async () => {
+  test('«the full tank overnight»; «in still air about twice as long»; «half full in little more than three quarters of the time»', async () => {
     const full = await time('tank')
     expect(full).toBeLessThan(10 * hours)
     expect((await time('tank', { wind: 0 })) / full).toBeCloseTo(2.1, 1)
-    const bottom = 1.2 * 2.8
+    const bottom = setPoint('tank-length') * setPoint('tank-width')
     const halfWetted = bottom + (setPoint('tank-wetted-area') - bottom) / 2
     const half = await time('tank', { volume: setPoint('tank-volume') / 2, area: halfWetted })
-    expect(half / full).toBeCloseTo(0.8, 1)
+    expect(half / full).toBeGreaterThan(0.75)
+    expect(half / full).toBeLessThan(0.78)
   })
 
   test('«more than three quarters of the delivery come back»', () => {

@@ -117,15 +117,20 @@ describe('the supply pump', () => {
   const delivery = (changed: Record<string, number>, output: string) =>
     number(article, 'pump-delivery', changed, output)
 
-  test('«nearly half as much again», «a quarter slips back», «its share of the flow doubles»', async () => {
+  test('«a third more», «a quarter slips back», «its share of the flow doubles»', async () => {
     const known = await delivery({ viscosity: setPoint('reference-viscosity') }, 'slip')
     const hot = await delivery({}, 'slip')
-    expect(hot / known).toBeGreaterThan(1.4)
-    expect(hot / known).toBeLessThan(1.5)
-    const relief = { rise: setPoint('pump-relief-cracking') }
-    expect(1 - (await delivery(relief, 'efficiency'))).toBeCloseTo(0.25, 2)
+    expect(hot / known).toBeCloseTo(4 / 3, 2)
+    const relief = { rise: setPoint('pump-relief-full-flow') }
+    expect(1 - (await delivery(relief, 'efficiency'))).toBeGreaterThan(0.24)
+    expect(1 - (await delivery(relief, 'efficiency'))).toBeLessThan(0.26)
     const half = 1 - (await delivery({ speed: setPoint('pump-speed') / 2 }, 'efficiency'))
     expect(half / (1 - (await delivery({}, 'efficiency')))).toBeCloseTo(2, 9)
+  })
+
+  test('«summer gas oil as hot as the circuit allows»', () => {
+    const hottest = viscosityOnLine(fuel('summer-gas-oil').line, setPoint('fuel-temperature-high'))
+    expect(hottest * 1e6).toBeCloseTo(2.25, 2)
   })
 
   test('the point from which the delivery is known is the set point itself', async () => {
@@ -137,10 +142,11 @@ describe('the supply pump', () => {
     expect(1.25 ** 3).toBeCloseTo(2, 1)
   })
 
-  test('«more than a litre a minute above that»; at the reference viscosity «twice the slip»', async () => {
+  test('«a litre a minute above that», «half of what is missing»; at the reference viscosity «twice the slip»', async () => {
     const litre = 1e-3 / 60
     const there = await number(article, 'pump-wear', {}, 'delivery')
-    expect(there - 25 * litre).toBeGreaterThan(litre)
+    expect((there - 25 * litre) / litre).toBeCloseTo(1, 2)
+    expect((there - 25 * litre) / (setPoint('pump-delivery') - 25 * litre)).toBeCloseTo(0.5, 2)
     const viscosity = setPoint('reference-viscosity')
     expect(await number(article, 'pump-wear', { viscosity }, 'ratio')).toBeCloseTo(2, 6)
   })

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { isQuantityResult, run } from '../../../calculators/calculator/run.ts'
 import type { InputValue } from '../../../calculators/calculator/types.ts'
 import { catalogue } from '../../../calculators/catalogue/index.ts'
+import { LOWEST_FLASH } from '../../../calculators/heat/flash.ts'
 
 async function resultOf(id: string, values: Record<string, InputValue>) {
   const calculator = await catalogue[id]?.()
@@ -113,4 +114,15 @@ test('more burnt is a hotter return, and a fuller tank stays cooler', async () =
   const final = async (startVolume: number) => (await numbersOf('tank-temperature', { startVolume }))('final')
   expect(await final(2)).toBeGreaterThan(await final(4))
   expect((await numbersOf('tank-temperature', { time: 0 }))('rise')).toBe(0)
+})
+
+test('a tank at the lowest flash point asks to stop, and one below it does not', async () => {
+  const warned = async (start: number) => {
+    const values = { start, ambient: start, heat: 0, time: 0, limit: 400 }
+    const result = await resultOf('tank-temperature', values)
+    if ('refusal' in result) throw new Error(result.refusal.reason)
+    return result.notices.some((notice) => notice.grade === 'action' && /flash point/.test(notice.text))
+  }
+  expect(await warned(LOWEST_FLASH)).toBe(true)
+  expect(await warned(LOWEST_FLASH - 1)).toBe(false)
 })
