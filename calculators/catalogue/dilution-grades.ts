@@ -7,6 +7,7 @@ export const dilutionVerdict = {
   type: 'verdict',
   label: 'Action',
   options: {
+    cannotBeTold: { label: 'Cannot be told by this test: use another one', grade: 'caution' },
     usual: { label: 'No more fuel than is usual: keep the trend', grade: 'good' },
     faulty: {
       label: 'Look for the leak: a jumper line, an injector or its seals',
@@ -21,8 +22,9 @@ export const dilutionVerdict = {
 
 export type DilutionGrade = keyof (typeof dilutionVerdict)['options']
 
-/** The grade of a share of fuel in the oil [-]. */
+/** The grade of a share of fuel in the oil [-]; a test that shows no fall at all proves nothing either way. */
 export function dilutionGrade(share: number): DilutionGrade {
+  if (!(share > 0)) return 'cannotBeTold'
   if (share > DILUTION_GRADES.serious) return 'serious'
   return share > DILUTION_GRADES.faulty ? 'faulty' : 'usual'
 }

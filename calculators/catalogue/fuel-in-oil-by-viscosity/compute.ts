@@ -30,7 +30,7 @@ function refusalOf(input: Values, clean: number): Refusal | undefined {
 }
 
 function noticesOf(input: Values, clean: number, share: number, byLogarithm: number): Notice[] {
-  if (input.usedViscosity > clean)
+  if (input.usedViscosity >= clean)
     return [
       {
         grade: 'caution',

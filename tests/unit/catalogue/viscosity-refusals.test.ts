@@ -97,6 +97,8 @@ describe('fuel in oil by viscosity', () => {
   })
 
   test.each([
+    [{ newViscosity: 140e-6, usedViscosity: 150e-6 }, 'cannotBeTold'],
+    [{ newViscosity: 140e-6, usedViscosity: 140e-6 }, 'cannotBeTold'],
     [{ usedViscosity: 139e-6 }, 'usual'],
     [{ usedViscosity: 118e-6 }, 'faulty'],
     [{ usedViscosity: 90e-6 }, 'serious'],
