@@ -13,7 +13,7 @@ export const NO_FINITE_RESULT = 'The method gives no finite result for these inp
 
 type Field = Pick<QuantityInput, 'label' | 'kind' | 'units'>
 
-export function shownUnit(field: Pick<QuantityInput, 'kind' | 'units'>, unit?: string): string {
+function shownUnit(field: Pick<QuantityInput, 'kind' | 'units'>, unit?: string): string {
   return unit ?? field.units?.[0] ?? kindOf(field.kind).units[0] ?? kindOf(field.kind).siUnit
 }
 

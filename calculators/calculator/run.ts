@@ -1,8 +1,9 @@
 import { checkValues, validityNotices } from './check-values.ts'
 import type { ShownUnits, Values } from './check-values.ts'
+import { otherVerdicts } from './other-verdicts.ts'
 import { NO_FINITE_RESULT, refuse } from './refusal.ts'
 import type { Calculator, Computation, InputValue, Notice, Outputs, Refusal, Step } from './types.ts'
-import { uncertaintyOf } from './uncertainty.ts'
+import { surroundingsOf, uncertaintyOf } from './uncertainty.ts'
 import type { Uncertainty } from './uncertainty.ts'
 
 export interface QuantityResult {
@@ -60,13 +61,6 @@ function computed(
     : noFiniteResult()
 }
 
-/** Only the numbers among the outputs. */
-function numbers(outputs: Readonly<Record<string, number | string>>): Record<string, number> {
-  return Object.fromEntries(
-    Object.entries(outputs).filter((entry): entry is [string, number] => typeof entry[1] === 'number'),
-  )
-}
-
 function badAccuracy(calculator: Calculator, accuracies: Readonly<Record<string, number>>) {
   for (const [id, value] of Object.entries(accuracies)) {
     const field = id.split('.')[0] ?? ''
@@ -117,13 +111,13 @@ export function run(
   if (wrongAccuracy) return wrongAccuracy
   const computation = computed(calculator, checked.values)
   if ('refusal' in computation) return computation
-  const evaluate = (moved: Readonly<Record<string, InputValue>>) => {
-    if ('refusal' in checkValues(calculator, moved)) return undefined
+  // Only what is possible is drawn, and choices stay: no need to check, and to word, each of a thousand draws.
+  const evaluate = (moved: Values) => {
     const result = computed(calculator, moved)
-    return 'refusal' in result ? undefined : numbers(result.outputs)
+    return 'refusal' in result ? undefined : result.outputs
   }
-  const centre = numbers(computation.outputs)
-  const spreads = uncertaintyOf(calculator, checked.values, centre, accuracies, evaluate)
+  const surroundings = surroundingsOf(calculator, checked.values, accuracies, evaluate)
+  const spreads = uncertaintyOf(surroundings, computation.outputs, evaluate)
   const outputs = Object.keys(calculator.outputs).map((id): [string, ResultValue] => {
     const value = computation.outputs[id] as number | string
     return [id, typeof value === 'number' ? quantityResult(value, spreads[id] ?? {}) : { value }]
@@ -131,7 +125,11 @@ export function run(
   return {
     outputs: Object.fromEntries(outputs),
     steps: computation.steps,
-    notices: [...validityNotices(calculator, checked.values, shownUnits), ...computation.notices],
+    notices: [
+      ...validityNotices(calculator, checked.values, shownUnits),
+      ...otherVerdicts(calculator, computation.outputs, surroundings),
+      ...computation.notices,
+    ],
   }
 }
 

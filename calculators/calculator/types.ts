@@ -86,6 +86,8 @@ export interface VerdictOutput {
   readonly type: 'verdict'
   readonly label: string
   readonly options: Readonly<Record<string, { readonly label: string; readonly grade: Grade }>>
+  /** The method keeps the accuracy of its inputs in mind itself: no notice says that it could be another outcome. */
+  readonly weighsAccuracy?: true
 }
 
 export type Output = QuantityOutput | VerdictOutput

@@ -1,6 +1,7 @@
+import { draftOf, sourcesOf } from './inexact-inputs.ts'
+import type { Draft, Source } from './inexact-inputs.ts'
 import { mulberry32, standardNormal } from './random.ts'
-import { relevantInputs } from './relevant-inputs.ts'
-import type { Accuracy, Calculator, InputValue, TableRow } from './types.ts'
+import type { Calculator, InputValue } from './types.ts'
 
 /** For pages: what the ± behind a result means. */
 export const UNCERTAINTY_IN_WORDS =
@@ -14,7 +15,13 @@ export const UNCERTAINTY_UNKNOWN =
 
 /** From this share of the first-order effect on, the second-order one is no longer left out. A tenth of a ± is not seen in its digits. */
 const CURVED_SHARE = 0.1
-const DRAWS = 2000
+/** Below this share of the value a ± is never seen, and its curvature is often nothing but rounding. */
+const UNSEEN_SHARE = 1e-6
+/**
+ * The half-width of so many draws is good to about 5 %, where a ± is shown to two digits; more of them would
+ * not fit into one frame of the screen, 16 ms, on the slowest of the methods.
+ */
+const DRAWS = 1000
 /** Any number would do; it stays fixed so that the same inputs give the same result. */
 const SEED = 341
 /** More refused draws than this, and what is left no longer stands for the whole. */
@@ -30,64 +37,51 @@ export interface Uncertainty {
   readonly note?: string
 }
 
-/** Quantity outputs by id, or undefined where the method refuses. */
-export type Evaluate = (
-  values: Readonly<Record<string, InputValue>>,
-) => Readonly<Record<string, number>> | undefined
+type Values = Readonly<Record<string, InputValue>>
+type Outputs = Readonly<Record<string, number | string>>
+/** Outputs by id, or undefined where the method refuses. It is asked only for values that are physically possible. */
+export type Evaluate = (values: Values) => Outputs | undefined
 
-/** One number that is not known exactly: an input, or a cell of a table. */
-interface Source {
-  readonly halfWidth: number
-  readonly shifted: (values: Readonly<Record<string, InputValue>>, by: number) => Record<string, InputValue>
+/** A result with one source moved up and one with it moved down by its half-width. */
+type Pair = readonly [above: Outputs | undefined, below: Outputs | undefined]
+
+export interface Surroundings {
+  readonly values: Values
+  readonly sources: readonly Source[]
+  readonly neighbours: readonly Pair[]
 }
 
-function halfWidthOf(accuracy: Accuracy | undefined, value: number, override: number | undefined): number {
-  if (override !== undefined) return override
-  if (!accuracy) return 0
-  return 'absolute' in accuracy ? accuracy.absolute : accuracy.relative * Math.abs(value)
-}
+const possible = ({ range }: Source, value: number) => value >= range.minimum && value <= range.maximum
 
-/** The table with one of its cells moved. */
-function withCell(rows: readonly TableRow[], at: number, columnId: string, by: number): TableRow[] {
-  const moved = { ...rows[at], [columnId]: (rows[at]?.[columnId] ?? 0) + by }
-  return rows.with(at, moved)
-}
-
-function cellSources(
-  id: string,
-  rows: readonly TableRow[],
-  columnId: string,
-  halfWidth: (value: number) => number,
-): Source[] {
-  return rows.map((row, at) => ({
-    halfWidth: halfWidth(row[columnId] ?? 0),
-    shifted: (values, by) => ({
-      ...values,
-      [id]: withCell(values[id] as readonly TableRow[], at, columnId, by),
-    }),
-  }))
-}
-
-function sourcesOf(
+/**
+ * What the method gives with each input moved by its accuracy, up and down.
+ * @param values checked values, complete [SI]
+ * @param accuracies half-widths that replace the declared accuracies [SI], by input or 'table.column'
+ * @param evaluate outputs at other values, undefined where refused
+ */
+export function surroundingsOf(
   calculator: Calculator,
-  values: Readonly<Record<string, InputValue>>,
+  values: Values,
   accuracies: Readonly<Record<string, number>>,
-): Source[] {
-  const sources = relevantInputs(calculator, values).flatMap((id): Source[] => {
-    const input = calculator.inputs[id]
-    const value = values[id]
-    if (input?.type === 'quantity' && typeof value === 'number') {
-      const shifted: Source['shifted'] = (all, by) => ({ ...all, [id]: (all[id] as number) + by })
-      return [{ halfWidth: halfWidthOf(input.accuracy, value, accuracies[id]), shifted }]
-    }
-    if (input?.type !== 'table' || !Array.isArray(value)) return []
-    return Object.entries(input.columns).flatMap(([columnId, column]) =>
-      cellSources(id, value, columnId, (cell) =>
-        halfWidthOf(column.accuracy, cell, accuracies[`${id}.${columnId}`]),
-      ),
-    )
-  })
-  return sources.filter((source) => source.halfWidth > 0)
+  evaluate: Evaluate,
+): Surroundings {
+  const sources = sourcesOf(calculator, values, accuracies)
+  const at = (source: Source, value: number): Outputs | undefined => {
+    if (!possible(source, value)) return undefined
+    const draft = draftOf(values)
+    source.write(draft, value)
+    return evaluate(draft)
+  }
+  const neighbours = sources.map((source): Pair => [
+    at(source, source.value + source.halfWidth),
+    at(source, source.value - source.halfWidth),
+  ])
+  return { values, sources, neighbours }
+}
+
+const numberIn = (outputs: Outputs | undefined, id: string): number | undefined => {
+  const value = outputs?.[id]
+  return typeof value === 'number' ? value : undefined
 }
 
 /** What one source does to one output: to first order, and to second order where both neighbours have a result. */
@@ -98,24 +92,32 @@ function effects(centre: number, above: number | undefined, below: number | unde
   return oneSided === undefined ? undefined : { first: oneSided - centre, second: 0 }
 }
 
-function monteCarlo(
-  values: Readonly<Record<string, InputValue>>,
-  sources: readonly Source[],
-  evaluate: Evaluate,
-): ReadonlyArray<Readonly<Record<string, number>>> | undefined {
-  const normal = standardNormal(mulberry32(SEED))
-  const results = Array.from({ length: DRAWS }, () =>
-    evaluate(
-      sources.reduce(
-        (drawn, source) => source.shifted(drawn, (normal() * source.halfWidth) / COVERAGE),
-        values as Record<string, InputValue>,
-      ),
-    ),
-  ).filter((result) => result !== undefined)
-  return results.length < DRAWS * (1 - MOST_REFUSED_SHARE) ? undefined : results
+/** Moves every source; false, with the draft half written, where one leaves what is possible. */
+function draw(sources: readonly Source[], draft: Draft, moves: readonly number[]): boolean {
+  return sources.every((source, index) => {
+    const value = source.value + (moves[index] ?? 0) * source.halfWidth
+    source.write(draft, value)
+    return possible(source, value)
+  })
 }
 
-function halfInterval(sorted: readonly number[]): number {
+function monteCarlo({ values, sources }: Surroundings, evaluate: Evaluate): readonly Outputs[] | undefined {
+  const normal = standardNormal(mulberry32(SEED))
+  const draft = draftOf(values)
+  const results: Outputs[] = []
+  let refused = 0
+  while (results.length + refused < DRAWS) {
+    const moves = sources.map(() => normal() / COVERAGE)
+    const result = draw(sources, draft, moves) ? evaluate(draft) : undefined
+    if (result) results.push(result)
+    else refused += 1
+    if (refused > DRAWS * MOST_REFUSED_SHARE) return undefined
+  }
+  return results
+}
+
+function halfInterval(values: readonly number[]): number {
+  const sorted = Float64Array.from(values).sort()
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? 0
   return (at(1 - TAIL) - at(TAIL)) / 2
 }
@@ -124,39 +126,37 @@ function halfInterval(sorted: readonly number[]): number {
  * Uncertainty of each quantity output, as the half-width of a 95 % interval. [SI]
  * Each input is moved by its accuracy up and down (JCGM 100:2008, 5.1.3 note 2, does so with standard uncertainties;
  * a 95 % half-width is the same multiple of one throughout). Where the mean of the two neighbours departs from the
- * centre by more than a tenth of the ±, the output is drawn 2000 times instead.
- * @param values checked values, complete [SI]
+ * centre by more than a tenth of the ±, the output is drawn many times instead, unless neither is ever seen.
+ * @param surroundings values and their neighbours
  * @param centre outputs at these values [SI]
- * @param accuracies half-widths that replace the declared accuracies [SI], by input or 'table.column'
  * @param evaluate outputs at other values, undefined where refused
  * @source gum-2008
  */
 export function uncertaintyOf(
-  calculator: Calculator,
-  values: Readonly<Record<string, InputValue>>,
-  centre: Readonly<Record<string, number>>,
-  accuracies: Readonly<Record<string, number>>,
+  surroundings: Surroundings,
+  centre: Outputs,
   evaluate: Evaluate,
 ): Readonly<Record<string, Uncertainty>> {
-  const sources = sourcesOf(calculator, values, accuracies)
+  const { sources, neighbours } = surroundings
   if (sources.length === 0) return {}
-  const neighbours = sources.map(
-    ({ shifted, halfWidth }) =>
-      [evaluate(shifted(values, halfWidth)), evaluate(shifted(values, -halfWidth))] as const,
-  )
-  let draws: ReturnType<typeof monteCarlo> | 'not yet' = 'not yet'
+  let draws: readonly Outputs[] | undefined | 'not yet' = 'not yet'
   const one = (id: string, value: number): Uncertainty => {
-    const each = neighbours.map(([above, below]) => effects(value, above?.[id], below?.[id]))
+    const each = neighbours.map(([above, below]) => effects(value, numberIn(above, id), numberIn(below, id)))
     const known = each.filter((effect) => effect !== undefined)
     if (known.length < each.length) return { note: UNCERTAINTY_UNKNOWN }
     const first = Math.hypot(...known.map((effect) => effect.first))
     const second = Math.hypot(...known.map((effect) => effect.second))
     if (!Number.isFinite(first) || !Number.isFinite(second)) return { note: UNCERTAINTY_UNKNOWN }
-    if (second <= CURVED_SHARE * first) return first > 0 ? { value: first, method: 'first order' } : {}
-    if (draws === 'not yet') draws = monteCarlo(values, sources, evaluate)
+    const unseen = Math.hypot(first, second) < UNSEEN_SHARE * Math.abs(value)
+    if (unseen || second <= CURVED_SHARE * first)
+      return first > 0 ? { value: first, method: 'first order' } : {}
+    if (draws === 'not yet') draws = monteCarlo(surroundings, evaluate)
     if (draws === undefined) return { note: UNCERTAINTY_UNKNOWN }
-    const spread = halfInterval(draws.map((draw) => draw[id] ?? value).sort((a, b) => a - b))
+    const spread = halfInterval(draws.map((outputs) => numberIn(outputs, id) ?? value))
     return Number.isFinite(spread) && spread > 0 ? { value: spread, method: 'Monte Carlo' } : {}
   }
-  return Object.fromEntries(Object.entries(centre).map(([id, value]) => [id, one(id, value)]))
+  const quantities = Object.entries(centre).filter(
+    (entry): entry is [string, number] => typeof entry[1] === 'number',
+  )
+  return Object.fromEntries(quantities.map(([id, value]) => [id, one(id, value)]))
 }

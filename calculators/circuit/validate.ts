@@ -17,7 +17,7 @@ export interface CircuitProblem {
 }
 
 /** A junction joins up to four lines, one from each side. */
-export const junctionPorts: readonly string[] = ['left', 'right', 'up', 'down']
+const junctionPorts: readonly string[] = ['left', 'right', 'up', 'down']
 
 /** Lines that carry fuel; the others carry a pressure, a temperature or a torque. */
 const flowLines: ReadonlySet<string> = new Set(['suction', 'supply', 'return', 'drain'])

@@ -9,13 +9,3 @@ import { WATER_DENSITY_60F } from './density-2004.ts'
 export function apiGravity(density60: number): number {
   return (141.5 * WATER_DENSITY_60F) / density60 - 131.5
 }
-
-/**
- * Density at 60 °F of a given API gravity. [kg/m³]
- * @param gravity [°API], above −131.5
- * @returns the density at 60 °F
- * @source astm-d1250 (2004, water 999.016 kg/m³)
- */
-export function densityFromApiGravity(gravity: number): number {
-  return (141.5 * WATER_DENSITY_60F) / (gravity + 131.5)
-}

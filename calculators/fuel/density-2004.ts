@@ -20,7 +20,7 @@ const SCALE_SHIFT = [
  * @returns degrees Fahrenheit on the old scale
  * @source astm-d1250 (2004)
  */
-export function fahrenheitOnOldScale(temperature: number): number {
+function fahrenheitOnOldScale(temperature: number): number {
   const celsius = temperature - 273.15
   const share = celsius / 630
   const shift = SCALE_SHIFT.reduceRight((sum, coefficient) => (sum + coefficient) * share, 0)
@@ -34,7 +34,7 @@ export function fahrenheitOnOldScale(temperature: number): number {
  * @returns ρ* of the procedure
  * @source astm-d1250 (2004)
  */
-export function densityOnOldScale(density60: number, constants: ExpansionConstants): number {
+function densityOnOldScale(density60: number, constants: ExpansionConstants): number {
   const { k0, k1, k2 } = constants
   const a = (SCALE_SHIFT_AT_60F / 2) * expansionCoefficient(density60, constants)
   const b = (2 * k0 + k1 * density60) / (k0 + (k1 + k2 * density60) * density60)

@@ -1,5 +1,5 @@
 /** What air lifts a cubic metre of oil against steel weights, as the trade rounds it. [kg/m³] */
-export const AIR_BUOYANCY = 1.1
+const AIR_BUOYANCY = 1.1
 
 /**
  * Mass of a fuel as a scale in air shows it, (ρ₁₅ − 1.1) × V₁₅: the 'weight in air' of delivery papers. [kg]

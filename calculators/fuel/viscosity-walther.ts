@@ -60,19 +60,6 @@ export function viscosityFromWaltherZ(z: number): number {
 }
 
 /**
- * The approximate inverse that the standard prints: (Z − 0.7) − exp(−0.7487 − 3.295(Z − 0.7) + 0.6119(Z − 0.7)²
- * − 0.3193(Z − 0.7)³). Kept as a check on the exact root, not used in calculators. [m²/s]
- * @param z Z of the equation [-], 1.07 to 2e7
- * @returns the viscosity; off by up to 3e-4 relative from 0.21 to 3 mm²/s, worse below
- * @source astm-d341 (short form, printed inverse)
- */
-export function viscosityFromWaltherZPrinted(z: number): number {
-  const excess = z - 0.7
-  const term = Math.exp(-0.7487 - 3.295 * excess + 0.6119 * excess ** 2 - 0.3193 * excess ** 3)
-  return (excess - term) * SQUARE_MILLIMETRE
-}
-
-/**
  * W of the equation, log log Z: it falls on a straight line against log T, and it blends by shares. [-]
  * @param kinematicViscosity [m²/s], above LOWEST_VISCOSITY
  * @returns W; not a number below that limit

@@ -28,7 +28,7 @@ export function nusseltInWind(reynolds: number, prandtl: number): number {
  * @returns the mean Nusselt number
  * @source churchill-chu-1975 (from memory)
  */
-export function nusseltInStillAir(rayleigh: number, prandtl: number): number {
+function nusseltInStillAir(rayleigh: number, prandtl: number): number {
   return (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2
 }
 

@@ -2,7 +2,7 @@
 const INCH = 0.0254
 
 /** Roughness of clean commercial steel on which the handbook's full-turbulence factors rest, 0.0018 in. [m] */
-export const COMMERCIAL_STEEL = 4.572e-5
+const COMMERCIAL_STEEL = 4.572e-5
 
 export interface Fitting {
   /** Resistance as a multiple of the factor at full turbulence: K = equivalentLength · f_T. [-] */
@@ -40,10 +40,6 @@ export type Bill = Readonly<Partial<Record<FittingId, number>>>
 
 /** 'two-k': Hooper, for slow and fast flow alike. 'equivalent-length': K = L/D · f_T, for turbulent flow. */
 export type FittingMethod = 'two-k' | 'equivalent-length'
-
-/** Loss of a sharp-edged entrance from a tank, and of an exit into one. [-] */
-export const SHARP_ENTRANCE = 0.5
-export const EXIT = 1
 
 /**
  * Friction factor of a clean steel pipe at full turbulence, f_T = 0.25/[log₁₀(ε/(3.7D))]². [-]

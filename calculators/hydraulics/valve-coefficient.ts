@@ -9,7 +9,7 @@ const N32 = 140
 export const CV_PER_KV = Math.sqrt(6894.757293168361 / 1e5) / (60 * 0.003785411784)
 
 /** Density to which both coefficients refer. [kg/m³] Water at 15 °C. */
-export const REFERENCE_DENSITY = 999.1
+const REFERENCE_DENSITY = 999.1
 
 /** C/d² from which a trim counts as full-size, and above which the correction is no longer stated; d in mm. [-] */
 export const FULL_SIZE_FROM = 0.016 * N18

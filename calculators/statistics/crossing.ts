@@ -5,9 +5,9 @@ import { theilSen } from './theil-sen.ts'
 import type { Point, TheilSenLine } from './theil-sen.ts'
 
 /** A share of 95 cases in 100, as everywhere in the handbook. */
-export const CONFIDENCE = 0.95
+const CONFIDENCE = 0.95
 /** Above this chance of coming about by itself, a trend is not taken as shown. */
-export const SHOWN_BELOW = 0.05
+const SHOWN_BELOW = 0.05
 
 export interface Trend {
   readonly line: TheilSenLine
@@ -53,7 +53,7 @@ export function lineAt(trend: Trend, slope: number, x: number): number {
  * @returns 0 where the line has passed the limit already, and lookAhead where it does not meet it before
  * @source common practice: a straight line drawn on
  */
-export function distanceToLimit(
+function distanceToLimit(
   trend: Trend,
   slope: number,
   limit: number,

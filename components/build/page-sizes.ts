@@ -37,7 +37,8 @@ export function pageSizes(folder: string, base: string, pages: OutputPage[]): Pa
     const onDemand = files
       .withImports([...files.fetchedLaterBy(script), ...files.named(calculators), ...islands])
       .filter((file) => !script.includes(file))
-    const framework = calculators.length + converters.length + islands.length > 0 ? script : [...script, ...onDemand]
+    const framework =
+      calculators.length + converters.length + islands.length > 0 ? script : [...script, ...onDemand]
     return {
       path,
       kind: kindOfPage(path),

@@ -96,7 +96,8 @@ export function apply(specs: FieldSpecs, state: FormState, action: Action): Form
     case 'follow':
       return follow(specs, state, action.system)
     case 'restore':
-      return follow(specs, action.state, state.system)
+      // It was built in the person's own units; the system held so far may still be that of the built page.
+      return action.state
     default: {
       const table = state.tables[action.table]
       if (table === undefined) return state

@@ -59,7 +59,7 @@ function emptyRow(table: TableState): Row {
 }
 
 /** The table with as many rows as the longest of these columns, within the table's own limits. */
-export function tableFrom(
+function tableFrom(
   spec: TableSpec,
   columns: Readonly<Record<string, string>>,
   units: TableState['units'],

@@ -14,7 +14,7 @@ export interface TableSpec {
   readonly columns: Readonly<Record<string, FieldSpec>>
 }
 
-export function tableSpec(id: string, input: TableInput): TableSpec {
+function tableSpec(id: string, input: TableInput): TableSpec {
   const columns = Object.entries(input.columns).map(([columnId, column]): [string, FieldSpec] => [
     columnId,
     { ...quantitySpec(columnKey(id, columnId), column), input: id },

@@ -65,7 +65,9 @@ export async function mdxProblems(pages: readonly MdxPage[] = mdxPages()): Promi
       if (cited && !sources.includes(cited.id))
         found.push(...notIn(cited.attribute, [cited.id], sources, 'an id of content/sources'))
       else if (cited)
-        found.push(...notIn(cited.attribute, [cited.id], listed, "among the sources of the page's front matter"))
+        found.push(
+          ...notIn(cited.attribute, [cited.id], listed, "among the sources of the page's front matter"),
+        )
       if (tag.name === 'Quantity') {
         const origins = ORIGINS.filter((origin) => origin in tag.attributes)
         if (origins.length !== 1)

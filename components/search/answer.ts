@@ -27,7 +27,7 @@ export interface Answer {
 export type Asked = Pick<Answer, 'query' | 'words'>
 
 /** Lines of one kind that are loaded and shown before somebody asks for more. */
-export const SHOWN_OF_A_KIND = 5
+const SHOWN_OF_A_KIND = 5
 
 /** Lines shown when no page has all the words. */
 const SHOWN_OF_PARTIAL = 8
@@ -44,9 +44,9 @@ export async function answerTo(query: string, pagefind: Pagefind, vocabulary: Vo
   const common = { query, words: words.flatMap((word) => word.split(' ')), mended, unknown, nearest: [] }
   if (words.length > 0) {
     const groups = await withAllWords(common, pagefind)
-    if (groups.length > 0) return { ...common, ...arranged(groups), partial: false }
+    if (groups.length > 0) return { ...common, ...arranged(groups, common.words), partial: false }
     const some = await withMostWords(common, pagefind)
-    if (some.length > 0) return { ...common, ...arranged(some), partial: true }
+    if (some.length > 0) return { ...common, ...arranged(some, common.words), partial: true }
   }
   const nearest = [...new Set(typed.flatMap((word) => vocabulary.nearest(word, NEAREST_OFFERED)))]
   return {
@@ -110,8 +110,8 @@ function loaded(results: PagefindResult[], { query, words }: Asked): Promise<Hit
 }
 
 /** The pages named before the groups, and the groups without them. */
-function arranged(groups: Group[]): Pick<Answer, 'named' | 'groups' | 'count'> {
-  const named = namedBy(groups)
+function arranged(groups: Group[], words: string[]): Pick<Answer, 'named' | 'groups' | 'count'> {
+  const named = namedBy(groups, words)
   const others = groups.map((group) => {
     const hits = group.hits.filter((hit) => !named.includes(hit))
     return { ...group, hits, count: group.count - (group.hits.length - hits.length) }

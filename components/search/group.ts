@@ -113,11 +113,11 @@ export function ranked(hits: Hit[]): Hit[] {
 }
 
 /**
- * The few pages that the query names, in the order of the groups: those with the best fitting names, unless they are
- * so many that the query names none. An entry of a list, such as a term of the glossary, comes in only where it is
+ * The few pages that the query names, in the order of the groups: those with the best fitting names. Where these are
+ * many, only those whose title begins with the query's first word; where these are many too, none. An entry of a list, such as a term of the glossary, comes in only where it is
  * the query and no page has that in its title.
  */
-export function namedBy(groups: Group[]): Hit[] {
+export function namedBy(groups: Group[], words: string[]): Hit[] {
   const hits = groups.flatMap((group) => group.hits)
   const pages = hits.filter((hit) => !entryKinds.has(hit.kind))
   const best = Math.max(0, ...pages.map(levelOf))
@@ -126,7 +126,13 @@ export function namedBy(groups: Group[]): Hit[] {
     const entries = hits.filter((hit) => entryKinds.has(hit.kind) && hit.fit >= fits.wordsOfAlias)
     if (entries.length > 0) named = entries
   }
+  if (named.length > MOST_NAMED) named = named.filter((hit) => beginsWith(hit.title, words))
   return named.length <= MOST_NAMED ? named : []
+}
+
+function beginsWith(title: string, [first]: string[]): boolean {
+  const [opening] = searchWords(title)
+  return first !== undefined && opening !== undefined && stem(opening) === stem(first)
 }
 
 /** A page that has the words in its title is named as well as one that goes by them. */

@@ -27,7 +27,7 @@ const ROUNDING = 1e-9
 const HALF_PERMITTED = 0.5
 
 /** The filter's two resistances as the reading shows them; the element's is negative if the housing took it all. */
-export function resistanceOf(input: Values): FilterResistance {
+function resistanceOf(input: Values): FilterResistance {
   const housing = housingResistance(
     input.housingShare * input.cleanDrop,
     input.referenceFlow,

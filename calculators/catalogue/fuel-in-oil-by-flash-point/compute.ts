@@ -6,7 +6,7 @@ import { inputs } from './inputs.ts'
 export type Values = ValuesOf<typeof inputs>
 
 /** Limits of an engine builder's oil survey for medium-speed engines. @source oil-survey-limits */
-export const FLASH_LIMITS = { alarmingFall: 50, rejected: 423.15 } as const
+const FLASH_LIMITS = { alarmingFall: 50, rejected: 423.15 } as const
 
 const temperature = (value: number) => inWords(value, 'temperature')
 

@@ -1,3 +1,4 @@
+import { LOWEST_FLASH } from '../../heat/flash.ts'
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { effectiveness } from '../../heat/exchanger.ts'
 import { HEAT_RANGE, specificHeat } from '../../heat/petroleum-heat.ts'
@@ -10,8 +11,6 @@ export type Values = ValuesOf<typeof inputs>
 
 /** The specific heat at the mean temperature settles far sooner. */
 const ROUNDS = 50
-/** Gas oil may flash from 55 °C on (EN 590, from memory). [K] */
-const LOWEST_FLASH = 328.15
 
 interface Exchanged {
   readonly outlet: number

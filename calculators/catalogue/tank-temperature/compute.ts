@@ -1,3 +1,4 @@
+import { LOWEST_FLASH } from '../../heat/flash.ts'
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { fuelDensity, specificHeat } from '../../heat/petroleum-heat.ts'
 import { tankTemperature, wettedArea } from '../../heat/tank.ts'
@@ -20,6 +21,11 @@ function noticesOf(input: Values, final: number, left: number): Notice[] {
     notices.push({
       grade: 'action',
       text: 'The tank passes the highest temperature wanted. Fill up at half time, or look for what heats it: a weak return cooler, a heater left on, too much flow through hot headers.',
+    })
+  if (final >= LOWEST_FLASH)
+    notices.push({
+      grade: 'action',
+      text: 'At or above 55 °C gas oil may stand at its flash point: the vapour in a vented tank can ignite. Reduce the heat or stop.',
     })
   if (left < LOW_LEVEL * input.startVolume)
     notices.push({

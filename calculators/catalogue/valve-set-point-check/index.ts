@@ -29,6 +29,7 @@ export default defineCalculator({
     verdict: {
       type: 'verdict',
       label: 'Set point',
+      weighsAccuracy: true,
       options: {
         within: { label: 'Within tolerance', grade: 'good' },
         outside: { label: 'Outside tolerance', grade: 'action' },

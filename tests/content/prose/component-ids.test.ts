@@ -18,16 +18,20 @@ test.each([
   ['<Calculator id="none" />', '<Calculator id>: «none»', 'density-and-volume'],
   ['<Calculator id="density-and-volume" fuel="none" />', '<Calculator fuel>: «none»', 'summer-gas-oil'],
   [
-    "<Calculator id=\"density-and-volume\" preset={{ none: '1 L' }} />",
+    '<Calculator id="density-and-volume" preset={{ none: \'1 L\' }} />',
     '<Calculator preset>: «none» is not an input of density-and-volume',
     'volumeTemperature',
   ],
   [
-    "<Calculator id=\"density-and-volume\" setPoints={{ volume: 'none' }} />",
+    '<Calculator id="density-and-volume" setPoints={{ volume: \'none\' }} />',
     '<Calculator setPoints>: «none»',
     'tank-volume',
   ],
-  ['<PageLink to="circuit/none#x">a</PageLink>', '<PageLink to>: «circuit/none»', 'calculators/unit-converter'],
+  [
+    '<PageLink to="circuit/none#x">a</PageLink>',
+    '<PageLink to>: «circuit/none»',
+    'calculators/unit-converter',
+  ],
 ])('%s is refused', async (tag, problem, allowed) => {
   const found = await problemsIn(`---\nsources: [iso-3104]\n---\n\nWords ${tag}.`)
   expect(found).toHaveLength(1)

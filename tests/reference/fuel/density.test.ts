@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { apiGravity, densityFromApiGravity } from '../../../calculators/fuel/api-gravity.ts'
+import { apiGravity } from '../../../calculators/fuel/api-gravity.ts'
 import { volumeFactor1980 } from '../../../calculators/fuel/density-1980.ts'
 import { pressureFactor2004, volumeFactor2004 } from '../../../calculators/fuel/density-2004.ts'
 import { baseDensity } from '../../../calculators/fuel/density-correction.ts'
@@ -11,6 +11,9 @@ import {
   type ProductGroup,
 } from '../../../calculators/fuel/density-groups.ts'
 import jetTable from './jet-a-800.json' with { type: 'json' }
+
+/** Density at 60 °F by the definition of API gravity, with water of the 2004 edition. */
+const densityFromApiGravity = (gravity: number) => (141.5 * 999.016) / (gravity + 131.5)
 
 const kelvin = (celsius: number) => celsius + 273.15
 const kelvinF = (fahrenheit: number) => (fahrenheit + 459.67) / 1.8

@@ -3,10 +3,15 @@ import {
   lineThroughPoint,
   lineThroughPoints,
   viscosityFromWaltherZ,
-  viscosityFromWaltherZPrinted,
   viscosityOnLine,
   waltherZ,
 } from '../../../calculators/fuel/viscosity-walther.ts'
+
+/** The approximate inverse that the standard prints, in m²/s: a check on the exact root. */
+function viscosityFromWaltherZPrinted(z: number): number {
+  const excess = z - 0.7
+  return (excess - Math.exp(-0.7487 - 3.295 * excess + 0.6119 * excess ** 2 - 0.3193 * excess ** 3)) * 1e-6
+}
 
 const kelvin = (celsius: number) => celsius + 273.15
 const point = (mm2PerSecond: number, celsius: number) => ({

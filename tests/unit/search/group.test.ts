@@ -102,35 +102,44 @@ describe('order', () => {
     const same = hit('same', fits.wordsOfTitle, 9, 'circuit')
     const holding = hit('holding', fits.inTitle, 50)
     const groups = [group('symptom', holding), group('circuit', same), group('calculator', titled)]
-    expect(namedBy(groups)).toEqual([titled])
-    expect(namedBy(groups.slice(0, 2))).toEqual([same])
-    expect(namedBy(groups.slice(0, 1))).toEqual([holding])
+    expect(namedBy(groups, ['strainer'])).toEqual([titled])
+    expect(namedBy(groups.slice(0, 2), ['strainer'])).toEqual([same])
+    expect(namedBy(groups.slice(0, 1), ['strainer'])).toEqual([holding])
   })
 
   it('names several that fit alike, but not so many that they are not told apart', () => {
     const alike = ['a', 'b', 'c', 'd', 'e', 'f', 'g'].map((title) => hit(title, fits.inAlias, 1))
     const [first, second] = [alike.slice(0, 1), alike.slice(1, 3)]
-    expect(namedBy([group('symptom', ...second), group('circuit', ...first)])).toEqual([...second, ...first])
-    expect(namedBy([group('symptom', ...alike)])).toEqual([])
+    expect(namedBy([group('symptom', ...second), group('circuit', ...first)], ['strainer'])).toEqual([
+      ...second,
+      ...first,
+    ])
+    expect(namedBy([group('symptom', ...alike)], ['strainer'])).toEqual([])
+    const opening = hit('Strainers and their mesh', fits.inTitle, 1, 'circuit')
+    const many = [...alike.map((one) => ({ ...one, fit: fits.inTitle })), opening]
+    expect(namedBy([group('circuit', ...many)], ['strainer'])).toEqual([opening])
   })
 
   it('names a page that goes by the words beside one that has them in its title', () => {
     const goesBy = hit('goes by', fits.wordsOfAlias, 1)
     const inTitle = hit('in title', fits.inTitle, 1, 'procedure')
-    expect(namedBy([group('symptom', goesBy), group('procedure', inTitle)])).toEqual([goesBy, inTitle])
+    expect(namedBy([group('symptom', goesBy), group('procedure', inTitle)], ['strainer'])).toEqual([
+      goesBy,
+      inTitle,
+    ])
   })
 
   it('names a term of the glossary only where it is the query and no page has it in its title', () => {
     const term = group('glossary', hit('term', fits.title, 9, 'glossary'))
     const inAlias = hit('in alias', fits.inAlias, 9)
     const inTitle = hit('in title', fits.inTitle, 9)
-    expect(namedBy([group('symptom', inAlias), term])).toEqual(term.hits)
-    expect(namedBy([group('symptom', inTitle), term])).toEqual([inTitle])
-    expect(namedBy([group('glossary', hit('term', fits.inTitle, 9, 'glossary'))])).toEqual([])
+    expect(namedBy([group('symptom', inAlias), term], ['strainer'])).toEqual(term.hits)
+    expect(namedBy([group('symptom', inTitle), term], ['strainer'])).toEqual([inTitle])
+    expect(namedBy([group('glossary', hit('term', fits.inTitle, 9, 'glossary'))], ['strainer'])).toEqual([])
   })
 
   it('names none when no name fits', () => {
-    expect(namedBy([group('symptom', hit('a', 0, 9))])).toEqual([])
-    expect(namedBy([])).toEqual([])
+    expect(namedBy([group('symptom', hit('a', 0, 9))], ['strainer'])).toEqual([])
+    expect(namedBy([], ['strainer'])).toEqual([])
   })
 })
