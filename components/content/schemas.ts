@@ -78,7 +78,7 @@ const page = {
   /** Shop words and other names by which people look for this page. */
   alsoCalled: z.array(text).default([]),
   /** Day on which somebody last read it against its sources. */
-  reviewed: z.coerce.date(wanted('a day such as 2026-11-25')),
+  reviewed: z.coerce.date({ error: 'missing or not a day; allowed: a day such as 2026-11-25' }),
   sources: z.array(sourceId).default([]),
   related: z.array(pagePath).default([]),
 }
