@@ -6,8 +6,10 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     // Dates and number formats must not depend on the machine.
     env: { TZ: 'UTC', LC_ALL: 'C' },
-    testTimeout: 30_000,
+    testTimeout: 60_000,
     hookTimeout: 60_000,
+    // What a test waits for comes in tenths of a second; on a machine with other work it takes several.
+    expect: { poll: { timeout: 20_000 } },
     // One browser a file is heavy: two files at a time suit two cores.
     maxWorkers: 2,
   },
