@@ -189,6 +189,10 @@ export interface PublishedCase {
   readonly expected: Readonly<Record<string, string>>
   readonly relativeTolerance: number
   readonly whyTolerance: string
+  /** The source bears no more than that the result is of the right size; `whyTolerance` says why. */
+  readonly plausibilityOnly?: boolean
+  /** The value is recalled, not read in the source. */
+  readonly fromMemory?: boolean
 }
 
 /** A fuel as calculators see it, SI. */
