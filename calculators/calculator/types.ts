@@ -126,7 +126,13 @@ export interface Refusal {
 }
 
 export type Computation<O extends Outputs> =
-  | { readonly outputs: OutputsOf<O>; readonly steps: readonly Step[]; readonly notices: readonly Notice[] }
+  | {
+      readonly outputs: OutputsOf<O>
+      readonly steps: readonly Step[]
+      readonly notices: readonly Notice[]
+      /** SI half-widths that the method works out itself, from accuracies that are inputs of their own. */
+      readonly uncertainties?: Readonly<Partial<Record<keyof O & string, number>>>
+    }
   | { readonly refusal: Refusal }
 
 export interface ChartMark {
