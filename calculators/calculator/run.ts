@@ -2,6 +2,7 @@ import { checkValues, validityNotices } from './check-values.ts'
 import type { ShownUnits, Values } from './check-values.ts'
 import { otherVerdicts } from './other-verdicts.ts'
 import { NO_FINITE_RESULT, refuse } from './refusal.ts'
+import { relevantInputs } from './relevant-inputs.ts'
 import type { Calculator, Computation, InputValue, Notice, Outputs, Refusal, Step } from './types.ts'
 import { surroundingsOf, uncertaintyOf } from './uncertainty.ts'
 import type { Uncertainty } from './uncertainty.ts'
@@ -36,7 +37,22 @@ export function isQuantityResult(result: ResultValue | undefined): result is Qua
   return typeof result?.value === 'number'
 }
 
-const noFiniteResult = () => refuse('', NO_FINITE_RESULT, 'values nearer to those of the worked example')
+/** @param at the output or step that has none [-], where it is known */
+function noFiniteResult(at?: string) {
+  const where = at === undefined ? '' : `: «${at}» has none`
+  return refuse('', `${NO_FINITE_RESULT}${where}`, 'values nearer to those of the worked example')
+}
+
+/** Label of the first output or step that is no finite number and no declared outcome. */
+function unsound(calculator: Calculator, computation: Exclude<Computation<Outputs>, { refusal: unknown }>) {
+  const outputs: Readonly<Record<string, unknown>> = computation.outputs
+  const failed = Object.entries(calculator.outputs).find(([id, output]) =>
+    output.type === 'quantity'
+      ? !Number.isFinite(outputs[id])
+      : !(typeof outputs[id] === 'string' && Object.hasOwn(output.options, outputs[id])),
+  )
+  return failed?.[1].label ?? computation.steps.find((step) => !Number.isFinite(step.value))?.label
+}
 
 /** Calls the method and lets nothing through but finite numbers and declared outcomes. */
 function computed(
@@ -50,15 +66,29 @@ function computed(
     return noFiniteResult()
   }
   if ('refusal' in computation) return computation
-  const outputs: Readonly<Record<string, unknown>> = computation.outputs
-  const sound = Object.entries(calculator.outputs).every(([id, output]) =>
-    output.type === 'quantity'
-      ? Number.isFinite(outputs[id])
-      : typeof outputs[id] === 'string' && Object.hasOwn(output.options, outputs[id]),
+  const at = unsound(calculator, computation)
+  return at === undefined ? computation : noFiniteResult(at)
+}
+
+/**
+ * The input that alone stands in the way of a finite result: with its default in its place there is one. '' where
+ * there is no such input, or the method has refused for a reason of its own.
+ */
+function inputAtFault(
+  calculator: Calculator,
+  values: Readonly<Record<string, InputValue>>,
+  { reason }: Refusal,
+): string {
+  if (!reason.startsWith(NO_FINITE_RESULT)) return ''
+  const quantities = relevantInputs(calculator, values).filter(
+    (id) => calculator.inputs[id]?.type !== 'choice' && values[id] !== calculator.inputs[id]?.default,
   )
-  return sound && computation.steps.every((step) => Number.isFinite(step.value))
-    ? computation
-    : noFiniteResult()
+  return (
+    quantities.find((id) => {
+      const mended = { ...values, [id]: calculator.inputs[id]?.default as InputValue }
+      return !('refusal' in computed(calculator, mended))
+    }) ?? ''
+  )
 }
 
 function badAccuracy(calculator: Calculator, accuracies: Readonly<Record<string, number>>) {
@@ -88,6 +118,12 @@ function badAccuracy(calculator: Calculator, accuracies: Readonly<Record<string,
       )
   }
   return undefined
+}
+
+/** A spread with what the method itself says beside it, as a root of squares. */
+function withOwn(spread: Uncertainty, own = 0): Uncertainty {
+  if (!(own > 0) || spread.note !== undefined) return spread
+  return { value: Math.hypot(own, spread.value ?? 0), method: spread.method ?? 'first order' }
 }
 
 function quantityResult(value: number, { value: uncertainty, method, note }: Uncertainty): QuantityResult {
@@ -120,7 +156,12 @@ export function run(
   const wrongAccuracy = badAccuracy(calculator, accuracies)
   if (wrongAccuracy) return wrongAccuracy
   const computation = computed(calculator, checked.values)
-  if ('refusal' in computation) return computation
+  if ('refusal' in computation) {
+    const { refusal } = computation
+    return {
+      refusal: { ...refusal, field: refusal.field || inputAtFault(calculator, checked.values, refusal) },
+    }
+  }
   // Only what is possible is drawn, and choices stay: no need to check, and to word, each of a thousand draws.
   const evaluate = (moved: Values) => {
     const result = computed(calculator, moved)
@@ -130,7 +171,8 @@ export function run(
   const spreads = uncertaintyOf(surroundings, computation.outputs, evaluate)
   const outputs = Object.keys(calculator.outputs).map((id): [string, ResultValue] => {
     const value = computation.outputs[id] as number | string
-    return [id, typeof value === 'number' ? quantityResult(value, spreads[id] ?? {}) : { value }]
+    const spread = withOwn(spreads[id] ?? {}, computation.uncertainties?.[id])
+    return [id, typeof value === 'number' ? quantityResult(value, spread) : { value }]
   })
   return {
     outputs: Object.fromEntries(outputs),

@@ -126,7 +126,13 @@ export interface Refusal {
 }
 
 export type Computation<O extends Outputs> =
-  | { readonly outputs: OutputsOf<O>; readonly steps: readonly Step[]; readonly notices: readonly Notice[] }
+  | {
+      readonly outputs: OutputsOf<O>
+      readonly steps: readonly Step[]
+      readonly notices: readonly Notice[]
+      /** SI half-widths that the method works out itself, from accuracies that are inputs of their own. */
+      readonly uncertainties?: Readonly<Partial<Record<keyof O & string, number>>>
+    }
   | { readonly refusal: Refusal }
 
 export interface ChartMark {
@@ -189,6 +195,10 @@ export interface PublishedCase {
   readonly expected: Readonly<Record<string, string>>
   readonly relativeTolerance: number
   readonly whyTolerance: string
+  /** The source bears no more than that the result is of the right size; `whyTolerance` says why. */
+  readonly plausibilityOnly?: boolean
+  /** The value is recalled, not read in the source. */
+  readonly fromMemory?: boolean
 }
 
 /** A fuel as calculators see it, SI. */

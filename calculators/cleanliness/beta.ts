@@ -36,7 +36,7 @@ export function betaForOnePass(before: number, after: number): number {
  * @param after count wanted in the tank [1/m³], above 0
  * @param turns volume passed through the filter over the tank's volume [-], more than turnsNeeded
  * @returns the ratio, 1 where nothing need be stopped; negative or infinite with too few turns
- * @source mixed-tank-balance
+ * @source well-mixed-balance
  */
 export function betaForTurns(before: number, after: number, turns: number): number {
   const fall = turnsNeeded(before, after, 1)
@@ -49,7 +49,7 @@ export function betaForTurns(before: number, after: number, turns: number): numb
  * @param after count wanted in the tank [1/m³], above 0
  * @param efficiency share that the filter stops [-], above 0 to 1
  * @returns turns of the tank's volume through the filter
- * @source mixed-tank-balance
+ * @source well-mixed-balance
  */
 export function turnsNeeded(before: number, after: number, efficiency: number): number {
   return Math.max(0, Math.log(before / after)) / efficiency
@@ -61,7 +61,7 @@ export function turnsNeeded(before: number, after: number, efficiency: number): 
  * @param concentration of dirt before the filter [kg/m³]
  * @param share of the dirt, by mass, that is stopped [-], 0 to 1
  * @returns the mass each second
- * @source mixed-tank-balance
+ * @source well-mixed-balance
  */
 export function dirtRate(flow: number, concentration: number, share: number): number {
   return flow * concentration * share

@@ -14,8 +14,9 @@ export interface Fitting {
 }
 
 /**
- * Fittings of a fuel line, wide open and of the bore of the pipe. Equivalent lengths as the handbook tabulates them; the
- * two constants as Hooper gives them, screwed fittings where he tells them apart.
+ * Fittings of a fuel line, wide open and of the bore of the pipe. Equivalent lengths as the handbook tabulates them,
+ * gate, globe and angle valve seen in its examples and the others from memory; the two constants as Hooper gives them,
+ * screwed fittings where he tells them apart.
  */
 export const FITTINGS = {
   elbows90: { equivalentLength: 30, k1: 800, kInfinity: 0.4 },

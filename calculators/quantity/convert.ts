@@ -10,7 +10,7 @@ export const STANDARD_ATMOSPHERE = 101325
 /** What a field of this kind takes, for messages: 'a gauge pressure in kPa, bar, psi'. */
 export function acceptedIn(kind: KindId): string {
   // Turns count an angle, which only a field made for them asks for.
-  if (kind === 'ratio') return 'a ratio as a plain number, or in %'
+  if (kind === 'ratio') return 'a plain number, or one in %'
   const symbols = kindOf(kind).units.map((id) => unitOf(id).symbol)
   return `${withArticle(kindOf(kind).label)} in ${symbols.join(', ')}`
 }

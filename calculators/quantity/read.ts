@@ -28,7 +28,10 @@ export function readPlain(
   const number = readNumber(typed)
   if (number.ok === 'none') {
     if (/^[+-]? ?[(½¼¾⅓⅔⅛⅜⅝⅞]/.test(typed)) return { ok: 'expression' }
-    return refuse(`${quoted(typed)} does not begin with a number`, `${NUMBER_HINT}, then ${acceptedIn(kind)}`)
+    return refuse(
+      `${quoted(typed)} does not begin with a number`,
+      kind === 'ratio' ? `${NUMBER_HINT}, plain or in %` : `${NUMBER_HINT}, then ${acceptedIn(kind)}`,
+    )
   }
   if (!number.ok) return number
   if (number.rest === '') {

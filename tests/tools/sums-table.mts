@@ -17,9 +17,15 @@ function shortTitle(id: string): string {
   return (title.split(/[,:.] /)[0] ?? title).replaceAll('|', '/')
 }
 
+/** What a case shows, where that is less than agreement with a source that was read. */
+function standingOf({ plausibilityOnly, fromMemory }: PublishedCase): string {
+  if (plausibilityOnly) return ' (plausibility only)'
+  return fromMemory ? ' (from memory)' : ''
+}
+
 function checksOf(cases: readonly PublishedCase[]): string {
   const published = cases.filter((one) => one.source !== 'common-practice')
-  const titles = [...new Set(published.map((one) => shortTitle(one.source)))]
+  const titles = [...new Set(published.map((one) => shortTitle(one.source) + standingOf(one)))]
   const byHand = published.length < cases.length ? ['common practice, worked by hand'] : []
   return [...titles, ...byHand].join('; ')
 }

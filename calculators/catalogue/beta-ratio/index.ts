@@ -13,7 +13,7 @@ export default defineCalculator({
     words:
       'Beta is the count before the filter over the count after it, at one size and larger; the share stopped is one less one over beta. Life is the dirt that the element holds, over flow times dirt in the fuel times the share kept.',
   },
-  sources: ['iso-16889', 'mixed-tank-balance'],
+  sources: ['iso-16889', 'well-mixed-balance'],
   validity:
     'Counts of the same size and larger, sampled at the same time in steady flow. ISO 16889 tests with oil and dust, steady flow and filters of β 75 and more; in service expect less. The life holds for even dirt; wax, water, gum and one bad delivery end it sooner.',
   inputs,

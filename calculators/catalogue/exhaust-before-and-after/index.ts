@@ -21,6 +21,7 @@ export default defineCalculator({
     verdict: {
       type: 'verdict',
       label: 'The change',
+      weighsAccuracy: true,
       options: {
         some: { label: 'Real in at least one cylinder', grade: 'information' },
         none: { label: 'No cylinder changed by more than the readings scatter', grade: 'caution' },

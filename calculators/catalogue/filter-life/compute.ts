@@ -78,6 +78,11 @@ function likelyBy(input: Values, law: LoadingLaw): number {
   return crossing(trend, limitOf(other), 'maximum', input.lookAhead).likely
 }
 
+const PAST_ANY_DROP: Notice = {
+  grade: 'caution',
+  text: 'By this law the line has run past every drop that is finite at the last hours. The change-out drop stands in its place: the truth is above it.',
+}
+
 const limitOf = (input: Values): number =>
   straightened(input.law, (input.changeOut - housingDrop(input)) / newElementDrop(input))
 
@@ -114,7 +119,8 @@ export function compute(input: Values) {
   const limit = limitOf(input)
   const meets = crossing(trend, limit, 'maximum', input.lookAhead)
   const straightNow = lineAt(trend, trend.line.slope, trend.last)
-  const now = dropOf(input, straightNow) ?? input.changeOut
+  const dropNow = dropOf(input, straightNow)
+  const now = dropNow ?? input.changeOut
   const first = Math.min(...points.map((point) => point.x))
   return {
     outputs: {
@@ -147,8 +153,9 @@ export function compute(input: Values) {
       { ...step('Hours left by the line', 't_L', '(x_max − x) / b', meets.likely, 'time'), unit: 'h' },
     ],
     notices: [
+      ...(dropNow === undefined ? [PAST_ANY_DROP] : []),
       ...noticesOf(input, now / input.changeOut),
-      ...trendNotices(trend, first, points.length, meets.likely, input.lookAhead),
+      ...trendNotices(trend, first, points.length, meets, input.lookAhead),
     ],
   }
 }

@@ -16,7 +16,7 @@ export default defineCalculator({
     words:
       'In one pass beta must be the count now over the count wanted. Going round, the count in a mixed tank falls by e for each turn that a perfect filter sees, and more slowly as beta falls.',
   },
-  sources: ['iso-4406', 'iso-16889', 'mixed-tank-balance'],
+  sources: ['iso-4406', 'iso-16889', 'well-mixed-balance'],
   validity:
     'Upper ends of both codes. Once: all the fuel passes the filter. Again and again: the tank is well mixed and no dirt comes in; a tank that is not stirred needs more turns. The limit of 1000 and the margin are common practice, no published source.',
   inputs,

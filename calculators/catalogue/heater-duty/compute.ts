@@ -40,10 +40,10 @@ function noticesOf(input: Values, outlet: number): Notice[] {
   const notices: Notice[] = []
   if (outlet > HEAT_RANGE.maximum || outlet < HEAT_RANGE.minimum)
     notices.push({ grade: 'caution', text: 'That is outside the range in which the specific heat is known.' })
-  if (outlet > LOWEST_FLASH)
+  if (outlet >= LOWEST_FLASH)
     notices.push({
       grade: 'caution',
-      text: 'Above 55 °C gas oil may stand at its flash point. Only in a closed circuit under pressure, and with the thermostat known to be good.',
+      text: 'At or above 55 °C gas oil may stand at its flash point (EN 590 asks for above 55 °C). Only in a closed circuit under pressure, and with the thermostat known to be good. The injectors warm it further on its way back to the vented tank: check the return header against its own limit.',
     })
   if (input.form === 'electric')
     notices.push({

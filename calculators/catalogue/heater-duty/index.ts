@@ -13,7 +13,7 @@ export default defineCalculator({
     words:
       'The duty is the mass flow times the rise of heat content. An exchanger brings the fuel a part of the way to the hot side’s temperature: effectiveness times the lesser capacity rate over that of the fuel.',
   },
-  sources: ['nbs-mp97', 'ht-library', 'astm-d1250'],
+  sources: ['nbs-mp97', 'ht-library', 'astm-d1250', 'en-590'],
   validity:
     'Steady flow, no loss to the air, no wax that melts on the way. Specific heat of petroleum to ±4 % up to 204 °C, from memory of its source. Accuracies are common practice, no published source.',
   inputs,

@@ -1,6 +1,6 @@
 import type { Notice, ValuesOf } from '../../calculator/types.ts'
 import { crossing, lineAt, trendOf } from '../../statistics/crossing.ts'
-import type { Trend } from '../../statistics/crossing.ts'
+import type { Crossing, Trend } from '../../statistics/crossing.ts'
 import type { Point } from '../../statistics/theil-sen.ts'
 import { step } from '../step.ts'
 import { HOUR, timeOf, trendNotices } from '../trend-outcomes.ts'
@@ -15,8 +15,8 @@ export function pointsOf(input: Pick<Values, 'readings'>): Point[] {
   return input.readings.map((row) => ({ x: timeOf(row), y: row['reading'] ?? Number.NaN }))
 }
 
-function noticesOf(input: Values, trend: Trend, first: number, likely: number): Notice[] {
-  const notices = trendNotices(trend, first, input.readings.length, likely, input.lookAhead)
+function noticesOf(input: Values, trend: Trend, first: number, meets: Crossing): Notice[] {
+  const notices = trendNotices(trend, first, input.readings.length, meets, input.lookAhead)
   const moved = Math.abs(trend.line.slope) * (trend.last - first)
   if (moved > 0 && moved < input.accuracy)
     notices.push({
@@ -73,6 +73,6 @@ export function compute(input: Values) {
       step('Rising pairs less falling pairs', 'S', 'sum of the signs over all pairs', trend.test.s, 'ratio'),
       step('Its z', 'Z', '(S ∓ 1) / √Var(S)', trend.test.z, 'ratio'),
     ],
-    notices: noticesOf(input, trend, first, meets.likely),
+    notices: noticesOf(input, trend, first, meets),
   }
 }

@@ -21,6 +21,7 @@ export default defineCalculator({
     verdict: {
       type: 'verdict',
       label: 'The difference',
+      weighsAccuracy: true,
       options: {
         real: { label: 'Is real: the gauges alone would hardly make it', grade: 'information' },
         cannotBeTold: { label: 'Cannot be told from none with these gauges', grade: 'caution' },

@@ -40,9 +40,17 @@ export function compute(input: Values) {
   const bore = smallestBore(side, flow, kinematicViscosity, density, least)
   if (bore === undefined) {
     const fixed = state.liftPressure + input.strainerDrop - input.tankPressure
+    if (fixed < input.limit)
+      return {
+        refusal: {
+          field: 'flow',
+          reason: 'No bore could be found for this flow',
+          accepted: 'a flow nearer to that of the worked example',
+        },
+      }
     return {
       refusal: {
-        field: fixed >= input.limit ? 'lift' : '',
+        field: 'lift',
         reason: `Lift, strainer and tank pressure alone make ${inWords(fixed, 'pressureDifference')} of vacuum, so no bore keeps to the limit of ${inWords(input.limit, 'pressureDifference')}`,
         accepted: 'less lift, a smaller drop of the strainer or a higher limit',
       },

@@ -62,7 +62,7 @@ export function compute(input: Values) {
   if (!(state.inletPressure > 0)) {
     return {
       refusal: {
-        field: '',
+        field: 'lift',
         reason: `The suction side would need ${inWords(side.surfacePressure - state.inletPressure, 'pressureDifference')}, more than the ${inWords(side.surfacePressure, 'absolutePressure')} that stand on the fuel: the column breaks and the pump gets no solid fuel`,
         accepted: 'less lift, less flow, thinner fuel, a larger bore or a cleaner strainer',
       },

@@ -13,7 +13,7 @@ export default defineCalculator({
     words:
       'The fuel in the tank warms by the heat of the return less what the wetted walls give to the air. Mass and wetted area fall as fuel is burnt.',
   },
-  sources: ['nbs-mp97', 'oil-tank-heat-loss'],
+  sources: ['nbs-mp97', 'oil-tank-heat-loss', 'en-590'],
   validity:
     'An upright box, its fuel well mixed, steady heat and burning. The air space and the fuel surface count as insulated, sun and wind are not counted. Heat transfer rates of tanks: published table. Accuracies are common practice, no published source; specific heat from memory of its source.',
   inputs,

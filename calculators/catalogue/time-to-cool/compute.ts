@@ -87,9 +87,9 @@ export function compute(input: Values) {
   const time =
     input.start === input.wanted ? 0 : timeToReach(input.start, input.ambient, input.wanted, timeConstant)
   const after = temperatureAfter(input.start, input.ambient, input.elapsed, timeConstant)
-  const cooling = input.ambient < input.start
   const inTime = (line: Step): Step => ({ ...line, unit: tank ? 'h' : 'min' })
-  const past = cooling ? after <= input.wanted : after >= input.wanted
+  // By the time and not by the temperature: where the two just meet, rounding would let them disagree.
+  const past = time <= input.elapsed
   return {
     outputs: {
       time,

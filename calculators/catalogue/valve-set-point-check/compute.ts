@@ -89,7 +89,13 @@ export function compute(input: Values) {
     kind: gauge ? 'gaugePressure' : 'pressureDifference',
   })
   return {
-    outputs: { setting, deviation, uncertainty, verdict, inletPressure, lineLoss },
+    outputs: { setting, deviation, verdict, inletPressure, lineLoss },
+    uncertainties: {
+      setting: uncertainty,
+      deviation: uncertainty,
+      inletPressure: Math.hypot(parts.gauge, parts.height, parts.lineLoss),
+      lineLoss: parts.lineLoss,
+    },
     steps: [
       pressure(
         'Column in the gauge line',

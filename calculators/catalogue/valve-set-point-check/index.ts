@@ -42,7 +42,6 @@ export default defineCalculator({
       symbol: 'p_s',
       kind: 'gaugePressure',
     },
-    uncertainty: { type: 'quantity', label: 'Known to within ±', symbol: 'u', kind: 'pressureDifference' },
     deviation: {
       type: 'quantity',
       label: 'Deviation from the wanted one',

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { LOWEST_FLASH } from '../../../calculators/heat/flash.ts'
+import { setPoint } from './plant-and-fuels.ts'
 import { startOf } from './start-of.ts'
 
 // An article says what its calculator starts with and what comes out. Here it is run with what the article gives.
@@ -47,6 +48,20 @@ test('the return: «more than three quarters», «two and a half hours», and pu
   expect(Number(outputs['shareReturned']?.value)).toBeGreaterThan(0.75)
   expect(Number(outputs['turnoverTime']?.value) / 3600).toBeCloseTo(2.5, 1)
   expect(Number(outputs['heatToTank']?.value) / 7400 - 1).toBeCloseTo(1 / 50, 2)
+})
+
+test('«the upper end of that window is not for full load»: the return’s limit is met from a header of 47 °C', () => {
+  const rise = setPoint('return-header-temperature') - setPoint('heater-set-point')
+  const [upper, limit] = [setPoint('fuel-temperature-high'), setPoint('return-temperature-high')]
+  expect(upper + rise).toBeGreaterThan(limit)
+  expect(limit - rise - 273.15).toBeCloseTo(47, 6)
+  expect(setPoint('heater-set-point') + setPoint('heater-swing')).toBeLessThan(limit - rise)
+})
+
+test('«the upper end is for light load»: at idle the injectors add too little to pass the return’s limit', async () => {
+  const { outletAtIdle } = await startOf('injector-cooling-and-the-return-side', 'injector-cooling')
+  const rise = Number(outletAtIdle?.value) - setPoint('heater-set-point')
+  expect(setPoint('fuel-temperature-high') + rise).toBeLessThan(setPoint('return-temperature-high'))
 })
 
 test('the tank: «ends the shift well above the air, and not far below the highest temperature wanted»', async () => {

@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { describe, expect, test } from 'vitest'
 import { catalogue } from '../../../calculators/catalogue/index.ts'
+import { ratioFromStraightened, straightened } from '../../../calculators/hydraulics/filter-loading.ts'
 import { mannKendall } from '../../../calculators/statistics/mann-kendall.ts'
+import { theilSen } from '../../../calculators/statistics/theil-sen.ts'
 import { evaluate } from '../../../components/calculator/evaluate.ts'
 import { fieldsOf } from '../../../components/calculator/fields.ts'
 import { startingTexts, textsFromFuel } from '../../../components/calculator/starting.ts'
@@ -90,6 +92,40 @@ describe('trends and doubt', () => {
   test('«four in a row, once in twelve»', () => {
     const rising = [1, 2, 3, 4].map((value) => ({ x: value, y: value }))
     expect(mannKendall(rising).probability).toBeCloseTo(1 / 12, 12)
+  })
+
+  test('«more than a quarter of the readings may be wrong before it is carried away»', () => {
+    const line = (wrong: number) =>
+      Array.from({ length: 40 }, (_, at) => ({ x: at, y: at >= 40 - wrong ? 1e6 * at : 2 * at + 5 }))
+    expect(theilSen(line(11), 0.95)?.slope).toBe(2)
+    expect(theilSen(line(13), 0.95)?.slope).toBeGreaterThan(100)
+  })
+
+  test('«at half of the permitted drop: half by the logarithm, seven tenths by complete blocking, none four fifths»', async () => {
+    const housing = 0.2 * setPoint('secondary-drop-clean')
+    const ratio = (drop: number) => (drop - housing) / (setPoint('secondary-drop-clean') - housing)
+    const limit = setPoint('secondary-drop-change')
+    const used = (law: Parameters<typeof straightened>[0]) =>
+      straightened(law, ratio(limit / 2)) / straightened(law, ratio(limit))
+    expect(used('intermediate')).toBeCloseTo(0.5, 1)
+    expect(used('complete')).toBeCloseTo(0.7, 1)
+    for (const law of ['cake', 'intermediate', 'standard', 'complete'] as const)
+      expect(used(law)).toBeLessThan(0.75)
+  })
+
+  test('«rises evenly; doubles, and doubles again; runs away; runs away soonest», from one start', () => {
+    // Steepness of each straight line at a new element, so that all begin alike.
+    const begin = { cake: 1, intermediate: 1, standard: 0.5, complete: 1 } as const
+    const after = (law: keyof typeof begin, passed: number) => ratioFromStraightened(law, begin[law] * passed)
+    for (const law of ['cake', 'intermediate', 'standard', 'complete'] as const)
+      expect(after(law, 1e-6)).toBeCloseTo(1 + 1e-6, 10)
+    expect(after('cake', 6)).toBeCloseTo(7, 12)
+    const [two, four, six] = [2, 4, 6].map((times) => after('intermediate', times * Math.LN2))
+    expect([two, four, six].map((ratio) => Math.round(ratio ?? 0))).toEqual([4, 16, 64])
+    expect(after('standard', 1.9)).toBeGreaterThan(100)
+    expect(after('standard', 2)).toBeUndefined()
+    expect(after('complete', 0.99)).toBeGreaterThan(99)
+    expect(after('complete', 1)).toBeUndefined()
   })
 
   test('«a header pressure that falls slowly»', async () => {

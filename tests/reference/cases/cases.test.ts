@@ -8,6 +8,9 @@ import { catalogue } from '../../../calculators/catalogue/index.ts'
 /** The mark of a case, and of a calculator, that rests on no published source. */
 const COMMON_PRACTICE = 'common-practice'
 
+/** A figure of two digits, or one read off a chart, is no better than this; wider is no agreement. */
+const WIDEST = 0.02
+
 const sources = Object.keys(parse(readFileSync('content/sources/sources.yaml', 'utf8')) as object)
 const calculators = await Promise.all(Object.values(catalogue).map((load) => load()))
 
@@ -25,6 +28,18 @@ describe.each(calculators)('$id', (calculator) => {
     const published = calculator.cases.filter((one) => one.source !== COMMON_PRACTICE)
     const says = /common practice, no published source/.test(calculator.validity)
     expect(published.length > 0 || says).toBe(true)
+  })
+
+  test('a tolerance that no printed digits ask for is called a plausibility check', () => {
+    for (const { plausibilityOnly = false, relativeTolerance, whyTolerance } of calculator.cases) {
+      expect(whyTolerance.startsWith('a plausibility check only: ')).toBe(plausibilityOnly)
+      expect(plausibilityOnly || relativeTolerance <= WIDEST).toBe(true)
+    }
+  })
+
+  test('a case worked by hand is filed under no published source', () => {
+    const claimed = calculator.cases.filter((one) => one.source !== COMMON_PRACTICE)
+    expect(claimed.filter((one) => /^by hand/i.test(one.place)).map((one) => one.place)).toEqual([])
   })
 
   test('names only sources of the list', () => {

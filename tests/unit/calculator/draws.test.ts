@@ -52,8 +52,11 @@ function spreadsOf(calculator: Calculator, values: Record<string, InputValue>) {
   return Object.fromEntries(outputs)
 }
 
+/** A method that works out its own ± has nothing that could be drawn. */
+const drawn = calculators.filter((calculator) => !('uncertainties' in runPlain(calculator, {})))
+
 describe('draws that skip the check of every value', () => {
-  it.each(calculators)('give the same ± as draws that do not: $id', (calculator) => {
+  it.each(drawn)('give the same ± as draws that do not: $id', (calculator) => {
     for (const values of places(calculator))
       expect(spreadsOf(calculator, values)).toEqual(checkedThroughout(calculator, values))
   })

@@ -2,13 +2,14 @@ import * as fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
 import { NO_FINITE_RESULT } from '../../../calculators/calculator/refusal.ts'
 import { relevantInputs } from '../../../calculators/calculator/relevant-inputs.ts'
-import { run } from '../../../calculators/calculator/run.ts'
+import { isQuantityResult, run } from '../../../calculators/calculator/run.ts'
 import type { RunResult } from '../../../calculators/calculator/run.ts'
 import type { Calculator, InputValue } from '../../../calculators/calculator/types.ts'
 import { functionOf, tube } from './tube.ts'
 
 /** Values as they might come from an address or a script, whatever their type. */
 const hostile = (value: unknown) => value as InputValue
+const FLOW_TOO_LARGE = 1
 const valuesIn = (result: RunResult) => ('refusal' in result ? result : result.outputs)
 
 describe('what is refused before the method is asked', () => {
@@ -156,7 +157,42 @@ describe('what the method gives', () => {
     ],
   ])('refuses honestly when the method gives %s', (_, compute) => {
     const broken = { ...tube, compute } as Calculator
-    expect(run(broken, {})).toMatchObject({ refusal: { field: '', reason: NO_FINITE_RESULT } })
+    expect(run(broken, {})).toMatchObject({
+      refusal: { field: '', reason: expect.stringContaining(NO_FINITE_RESULT) },
+    })
+  })
+
+  it('names the output that has no finite value, and the input that alone is at fault', () => {
+    const compute = ({ flow }: { readonly flow: number }) => ({
+      outputs: { speed: flow > FLOW_TOO_LARGE ? Number.NaN : 1, sum: 1, verdict: 'slow' },
+      steps: [],
+      notices: [],
+    })
+    const broken = { ...tube, compute } as unknown as Calculator
+    expect(run(broken, { flow: 2 * FLOW_TOO_LARGE, diameter: 0.02 })).toMatchObject({
+      refusal: { field: 'flow', reason: `${NO_FINITE_RESULT}: «${tube.outputs['speed']?.label}» has none` },
+    })
+    expect(run(broken, { flow: FLOW_TOO_LARGE })).not.toHaveProperty('refusal')
+  })
+
+  it('a half-width that the method works out itself stands with those outputs, and is joined by an accuracy', () => {
+    const own = (values: Record<string, number>) =>
+      ({
+        ...tube,
+        compute: (input: Parameters<typeof tube.compute>[0]) => ({
+          ...tube.compute(input),
+          uncertainties: values,
+        }),
+      }) as unknown as Calculator
+    const uncertaintyOf = (calculator: Calculator, id: string) => {
+      const result = run(calculator, {})
+      const output = 'refusal' in result ? undefined : result.outputs[id]
+      return isQuantityResult(output) ? output.uncertainty : undefined
+    }
+    const plain = uncertaintyOf(tube, 'speed') ?? Number.NaN
+    expect(plain).toBeGreaterThan(0)
+    expect(uncertaintyOf(own({ speed: 2 * plain }), 'speed')).toBeCloseTo(Math.sqrt(5) * plain, 12)
+    expect(uncertaintyOf(own({ sum: 1 }), 'speed')).toBe(plain)
   })
 })
 

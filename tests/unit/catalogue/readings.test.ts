@@ -28,6 +28,46 @@ async function outputsOf(id: string, values: Record<string, InputValue>) {
 
 const temperatures = (...celsius: number[]) => celsius.map((value) => ({ temperature: value + 273.15 }))
 
+describe('times at the end of the look-ahead', () => {
+  const readings = [0, 1, 2, 3, 4, 5, 6].map((at) => ({ hours: at * 500 * HOUR, reading: 100 + at }))
+  const trend = { readings, side: 'maximum', lookAhead: 1000 * HOUR }
+
+  test('are said to be no date', async () => {
+    const found = await outputsOf('reading-trend', { ...trend, limit: 200 })
+    expect([found['earliest'], found['likely'], found['latest']]).toEqual(
+      [1, 1, 1].map((n) => n * 1000 * HOUR),
+    )
+    expect(found['said']).toMatch(/No further than 1000 h was looked. The earliest, likely and latest time/)
+  })
+
+  test('are not spoken of where the limit is met before', async () => {
+    const found = await outputsOf('reading-trend', { ...trend, limit: 107 })
+    expect(found['likely']).toBeCloseTo(500 * HOUR, 3)
+    expect(found['said']).not.toMatch(/No further than/)
+  })
+
+  test('a filter says it as well, and that no finite drop stands behind a line past its law', async () => {
+    const rows = [25, 26, 25, 26].map((drop, at) => ({
+      hours: at * 100 * HOUR,
+      drop: drop * 1e3,
+      flow: 4.5e-4,
+      viscosity: 3e-6,
+    }))
+    expect((await outputsOf('filter-life', { readings: rows }))['said']).toMatch(/No further than 1000 h/)
+    // Bent by the law of complete blocking: the line lies above the last reading, and above 1.
+    const steep = [0, 0.6, 0.9, 0.95].map((straight, at) => ({
+      hours: at * 100 * HOUR,
+      drop: 5e3 + 20e3 / (1 - straight),
+      flow: 4.5e-4,
+      viscosity: 3e-6,
+    }))
+    const found = await outputsOf('filter-life', { readings: steep, law: 'complete', changeOut: 200e3 })
+    expect(found['said']).toMatch(/past every drop that is finite/)
+    expect(found['verdict']).toBe('passed')
+    expect(found['now']).toBe(200e3)
+  })
+})
+
 describe('exhaust temperatures', () => {
   test('equal readings: no deviation to divide by, and a step of the display is no alarm', async () => {
     const found = await outputsOf('exhaust-spread', {

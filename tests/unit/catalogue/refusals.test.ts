@@ -113,6 +113,19 @@ describe('valve set point check', () => {
   }
   const exact = { wanted: 140e3, tolerance: 10e3, height: 0, backPressure: 0, backPressureAccuracy: 0 }
 
+  test('the ± of the accuracies that it asks for stands with setting and deviation, as in every other calculator', async () => {
+    const { outputs } = await outputsOf({
+      ...exact,
+      gaugeAccuracy: 3e3,
+      backPressureAccuracy: 4e3,
+      line: 'air',
+    })
+    for (const id of ['setting', 'deviation'])
+      expect(outputs[id]).toMatchObject({ uncertainty: 5e3, uncertaintyMethod: 'first order' })
+    expect(outputs['inletPressure']).toMatchObject({ uncertainty: 3e3 })
+    expect(outputs['lineLoss']).not.toHaveProperty('uncertainty')
+  })
+
   test.each([
     [140e3, 10e3, 'within'],
     [140e3, 10001, 'cannotBeTold'],

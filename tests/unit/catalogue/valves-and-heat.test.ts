@@ -116,6 +116,30 @@ test('more burnt is a hotter return, and a fuller tank stays cooler', async () =
   expect((await numbersOf('tank-temperature', { time: 0 }))('rise')).toBe(0)
 })
 
+test('a heater at the lowest flash point warns of it and of the return, and one below it does not', async () => {
+  const warned = async (wanted: number) => {
+    const result = await resultOf('heater-duty', { form: 'wanted', wanted })
+    if ('refusal' in result) throw new Error(result.refusal.reason)
+    return result.notices.some((notice) => notice.grade === 'caution' && /return header/.test(notice.text))
+  }
+  expect(await warned(LOWEST_FLASH)).toBe(true)
+  expect(await warned(LOWEST_FLASH - 0.01)).toBe(false)
+})
+
+test('the verdict of cooling agrees with the time, also where the two just meet', async () => {
+  for (let start = 280; start < 330; start += 0.37)
+    for (const wanted of [start - 3.3, start - 1.7]) {
+      const values = { start, wanted, ambient: 270 }
+      const time = (await numbersOf('time-to-cool', values))('time')
+      const verdict = async (elapsed: number) => {
+        const result = await resultOf('time-to-cool', { ...values, elapsed })
+        return 'refusal' in result ? undefined : result.outputs['verdict']?.value
+      }
+      expect(await verdict(time)).toBe('reached')
+      expect(await verdict(time * (1 - 1e-9))).toBe('notReached')
+    }
+})
+
 test('a tank at the lowest flash point asks to stop, and one below it does not', async () => {
   const warned = async (start: number) => {
     const values = { start, ambient: start, heat: 0, time: 0, limit: 400 }

@@ -41,6 +41,14 @@ describe('what is refused, and in which words', () => {
     expect(length(text)).toMatchObject({ ok: false, reason })
   })
 
+  it.each(['', 'text', '5 kg', '5 thumbs'])('asks a plain number of a field for one: %j', (text) => {
+    const reading = readPlain(text, 'ratio', '1')
+    expect(reading).toMatchObject({ ok: false })
+    const { accepted } = reading as { readonly accepted: string }
+    expect(accepted).toMatch(/a plain number|plain or in %/)
+    expect(accepted).not.toMatch(/ratio|turn/)
+  })
+
   it('asks about 1,234 instead of guessing', () => {
     expect(length('1,234')).toEqual({
       ok: false,
