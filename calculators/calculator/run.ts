@@ -4,7 +4,7 @@ import { otherVerdicts } from './other-verdicts.ts'
 import { NO_FINITE_RESULT, refuse } from './refusal.ts'
 import type { Calculator, Computation, InputValue, Notice, Outputs, Refusal, Step } from './types.ts'
 import { surroundingsOf, uncertaintyOf } from './uncertainty.ts'
-import type { Uncertainty } from './uncertainty.ts'
+import type { Draws, Uncertainty } from './uncertainty.ts'
 
 export interface QuantityResult {
   /** SI. */
@@ -14,6 +14,8 @@ export interface QuantityResult {
   readonly uncertaintyMethod?: NonNullable<Uncertainty['method']>
   /** Why there is no uncertainty although some inputs have an accuracy. */
   readonly uncertaintyNote?: string
+  /** SI, only from a run whose draws come later: there will be an uncertainty of about this size. */
+  readonly uncertaintyPending?: number
 }
 
 export interface VerdictResult {
@@ -90,12 +92,16 @@ function badAccuracy(calculator: Calculator, accuracies: Readonly<Record<string,
   return undefined
 }
 
-function quantityResult(value: number, { value: uncertainty, method, note }: Uncertainty): QuantityResult {
+function quantityResult(
+  value: number,
+  { value: uncertainty, method, note, pending }: Uncertainty,
+): QuantityResult {
   return {
     value,
     ...(uncertainty === undefined ? {} : { uncertainty }),
     ...(method === undefined ? {} : { uncertaintyMethod: method }),
     ...(note === undefined ? {} : { uncertaintyNote: note }),
+    ...(pending === undefined ? {} : { uncertaintyPending: pending }),
   }
 }
 
@@ -106,6 +112,7 @@ function quantityResult(value: number, { value: uncertainty, method, note }: Unc
  * @param values what was given [SI], by input; what is missing takes its default
  * @param accuracies half-widths that replace the declared accuracies [SI], by input or 'table.column'; 0 for exact
  * @param shownUnits units in which refusals and notices are worded [-], by input
+ * @param draws 'later' leaves the uncertainty of strongly curved outputs pending, so that the result is there at once
  * @returns outputs with uncertainty, the steps of the working and graded notices; or a refusal
  * @source gum-2008
  */
@@ -114,6 +121,7 @@ export function run(
   values: Values,
   accuracies: Readonly<Record<string, number>> = {},
   shownUnits: ShownUnits = {},
+  draws: Draws = 'now',
 ): RunResult {
   const checked = checkValues(calculator, values, shownUnits)
   if ('refusal' in checked) return checked
@@ -127,7 +135,7 @@ export function run(
     return 'refusal' in result ? undefined : result.outputs
   }
   const surroundings = surroundingsOf(calculator, checked.values, accuracies, evaluate)
-  const spreads = uncertaintyOf(surroundings, computation.outputs, evaluate)
+  const spreads = uncertaintyOf(surroundings, computation.outputs, evaluate, draws)
   const outputs = Object.keys(calculator.outputs).map((id): [string, ResultValue] => {
     const value = computation.outputs[id] as number | string
     return [id, typeof value === 'number' ? quantityResult(value, spreads[id] ?? {}) : { value }]
@@ -142,6 +150,10 @@ export function run(
     ],
   }
 }
+
+/** Whether some of the outputs wait for their draws. */
+export const isPending = (outputs: Readonly<Record<string, ResultValue>>): boolean =>
+  Object.values(outputs).some((output) => isQuantityResult(output) && output.uncertaintyPending !== undefined)
 
 /**
  * The outputs alone, without uncertainty: for charts and for many runs in a row.

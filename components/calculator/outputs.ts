@@ -1,3 +1,4 @@
+import type { QuantityResult } from '../../calculators/calculator/run.ts'
 import type { QuantityOutput, Step } from '../../calculators/calculator/types.ts'
 import { formatIn, formatWithUncertainty } from '../../calculators/quantity/format.ts'
 import { kindOf } from '../../calculators/quantity/kinds.ts'
@@ -15,12 +16,18 @@ export function outputUnit(id: string, output: QuantityOutput, state: FormState)
   return state.outputUnits[id] ?? unitFor({ kind: output.kind, units, usualUnit }, state.system)
 }
 
-export interface QuantityValue {
-  readonly value: number
-  readonly uncertainty?: number
-}
-
-export function valueText({ value, uncertainty }: QuantityValue, kind: KindId, unit: string): string {
+/** A quantity with its ±, or with '± …' while that is still being worked out. */
+export function valueText(
+  {
+    value,
+    uncertainty,
+    uncertaintyPending,
+  }: Pick<QuantityResult, 'value' | 'uncertainty' | 'uncertaintyPending'>,
+  kind: KindId,
+  unit: string,
+): string {
+  if (uncertaintyPending !== undefined)
+    return `${formatIn(value, kind, unit, { uncertainty: uncertaintyPending })} ± …`
   return formatWithUncertainty(value, uncertainty, kind, unit)
 }
 

@@ -32,6 +32,7 @@ export default defineCalculator({
   chart: {
     x: 'flow',
     y: 'outlet',
+    instead: { y: 'duty', when: { input: 'form', oneOf: ['wanted'] } },
     yScale: 'linear',
     range: (input) => ({ minimum: 0.2 * input.flow, maximum: 2 * input.flow }),
   },
