@@ -114,8 +114,9 @@ export function checkDeclaration(calculator: Calculator): void {
   if (!chart) return
   if (calculator.inputs[chart.x]?.type !== 'quantity')
     complain(`chart: ${chart.x} is not a quantity among the inputs`)
-  if (calculator.outputs[chart.y]?.type !== 'quantity')
-    complain(`chart: ${chart.y} is not a quantity among the outputs`)
+  for (const y of [chart.y, ...(chart.instead ? [chart.instead.y] : [])])
+    if (calculator.outputs[y]?.type !== 'quantity')
+      complain(`chart: ${y} is not a quantity among the outputs`)
 }
 
 /**

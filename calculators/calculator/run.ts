@@ -5,7 +5,7 @@ import { NO_FINITE_RESULT, refuse } from './refusal.ts'
 import { relevantInputs } from './relevant-inputs.ts'
 import type { Calculator, Computation, InputValue, Notice, Outputs, Refusal, Step } from './types.ts'
 import { surroundingsOf, uncertaintyOf } from './uncertainty.ts'
-import type { Uncertainty } from './uncertainty.ts'
+import type { Draws, Uncertainty } from './uncertainty.ts'
 
 export interface QuantityResult {
   /** SI. */
@@ -15,6 +15,8 @@ export interface QuantityResult {
   readonly uncertaintyMethod?: NonNullable<Uncertainty['method']>
   /** Why there is no uncertainty although some inputs have an accuracy. */
   readonly uncertaintyNote?: string
+  /** SI, only from a run whose draws come later: there will be an uncertainty of about this size. */
+  readonly uncertaintyPending?: number
 }
 
 export interface VerdictResult {
@@ -123,15 +125,20 @@ function badAccuracy(calculator: Calculator, accuracies: Readonly<Record<string,
 /** A spread with what the method itself says beside it, as a root of squares. */
 function withOwn(spread: Uncertainty, own = 0): Uncertainty {
   if (!(own > 0) || spread.note !== undefined) return spread
+  if (spread.pending !== undefined) return { pending: Math.hypot(own, spread.pending) }
   return { value: Math.hypot(own, spread.value ?? 0), method: spread.method ?? 'first order' }
 }
 
-function quantityResult(value: number, { value: uncertainty, method, note }: Uncertainty): QuantityResult {
+function quantityResult(
+  value: number,
+  { value: uncertainty, method, note, pending }: Uncertainty,
+): QuantityResult {
   return {
     value,
     ...(uncertainty === undefined ? {} : { uncertainty }),
     ...(method === undefined ? {} : { uncertaintyMethod: method }),
     ...(note === undefined ? {} : { uncertaintyNote: note }),
+    ...(pending === undefined ? {} : { uncertaintyPending: pending }),
   }
 }
 
@@ -142,6 +149,7 @@ function quantityResult(value: number, { value: uncertainty, method, note }: Unc
  * @param values what was given [SI], by input; what is missing takes its default
  * @param accuracies half-widths that replace the declared accuracies [SI], by input or 'table.column'; 0 for exact
  * @param shownUnits units in which refusals and notices are worded [-], by input
+ * @param draws 'later' leaves the uncertainty of strongly curved outputs pending, so that the result is there at once
  * @returns outputs with uncertainty, the steps of the working and graded notices; or a refusal
  * @source gum-2008
  */
@@ -150,6 +158,7 @@ export function run(
   values: Values,
   accuracies: Readonly<Record<string, number>> = {},
   shownUnits: ShownUnits = {},
+  draws: Draws = 'now',
 ): RunResult {
   const checked = checkValues(calculator, values, shownUnits)
   if ('refusal' in checked) return checked
@@ -168,7 +177,7 @@ export function run(
     return 'refusal' in result ? undefined : result.outputs
   }
   const surroundings = surroundingsOf(calculator, checked.values, accuracies, evaluate)
-  const spreads = uncertaintyOf(surroundings, computation.outputs, evaluate)
+  const spreads = uncertaintyOf(surroundings, computation.outputs, evaluate, draws)
   const outputs = Object.keys(calculator.outputs).map((id): [string, ResultValue] => {
     const value = computation.outputs[id] as number | string
     const spread = withOwn(spreads[id] ?? {}, computation.uncertainties?.[id])
@@ -184,6 +193,10 @@ export function run(
     ],
   }
 }
+
+/** Whether some of the outputs wait for their draws. */
+export const isPending = (outputs: Readonly<Record<string, ResultValue>>): boolean =>
+  Object.values(outputs).some((output) => isQuantityResult(output) && output.uncertaintyPending !== undefined)
 
 /**
  * The outputs alone, without uncertainty: for charts and for many runs in a row.

@@ -8,6 +8,11 @@ export interface ChartPoint {
   readonly y: number
 }
 
+/** Id of the output along the vertical axis with these choices. */
+export function chartedOutput({ y, instead }: NonNullable<Calculator['chart']>, values: Values): string {
+  return instead?.when.oneOf.includes(String(values[instead.when.input])) ? instead.y : y
+}
+
 /**
  * Points of the calculator's chart, from one end of its range to the other, those left out where the method
  * refuses. Empty where there is no chart or the values themselves are refused.
@@ -21,12 +26,13 @@ export function sampleChart(calculator: Calculator, values: Values, points: numb
   if (!chart || 'refusal' in checked || !(points >= 2)) return []
   const { minimum, maximum } = chart.range(checked.values as Parameters<typeof chart.range>[0])
   if (!Number.isFinite(minimum) || !Number.isFinite(maximum) || minimum >= maximum) return []
+  const output = chartedOutput(chart, checked.values)
   return Array.from(
     { length: points },
     (_, index) => minimum + ((maximum - minimum) * index) / (points - 1),
   ).flatMap((x) => {
     const result = runPlain(calculator, { ...checked.values, [chart.x]: x })
-    const y = 'refusal' in result ? undefined : result.outputs[chart.y]
+    const y = 'refusal' in result ? undefined : result.outputs[output]
     return typeof y === 'number' ? [{ x, y }] : []
   })
 }

@@ -145,6 +145,8 @@ export interface ChartDefinition<I extends Inputs, O extends Outputs> {
   /** Id of the input along the horizontal axis and of the output along the vertical one. */
   readonly x: keyof I & string
   readonly y: keyof O & string
+  /** Another output with these choices, which leave `y` the same all along the curve. */
+  readonly instead?: { readonly y: keyof O & string; readonly when: Condition }
   readonly yScale: 'linear' | 'log'
   /** SI range of the horizontal axis for these inputs. */
   readonly range: (input: ValuesOf<I>) => Range

@@ -35,7 +35,12 @@ export interface Uncertainty {
   readonly method?: 'first order' | 'Monte Carlo'
   /** Why there is none. */
   readonly note?: string
+  /** In place of all these while the draws are still to come: a rough ±, good for how many digits to show. */
+  readonly pending?: number
 }
+
+/** Whether the many draws are made now, or only the few runs that first order needs. */
+export type Draws = 'now' | 'later'
 
 type Values = Readonly<Record<string, InputValue>>
 type Outputs = Readonly<Record<string, number | string>>
@@ -130,12 +135,14 @@ function halfInterval(values: readonly number[]): number {
  * @param surroundings values and their neighbours
  * @param centre outputs at these values [SI]
  * @param evaluate outputs at other values, undefined where refused
+ * @param when 'later' leaves what needs many draws pending
  * @source gum-2008
  */
 export function uncertaintyOf(
   surroundings: Surroundings,
   centre: Outputs,
   evaluate: Evaluate,
+  when: Draws = 'now',
 ): Readonly<Record<string, Uncertainty>> {
   const { sources, neighbours } = surroundings
   if (sources.length === 0) return {}
@@ -150,6 +157,7 @@ export function uncertaintyOf(
     const unseen = Math.hypot(first, second) < UNSEEN_SHARE * Math.abs(value)
     if (unseen || second <= CURVED_SHARE * first)
       return first > 0 ? { value: first, method: 'first order' } : {}
+    if (when === 'later') return { pending: Math.hypot(first, second) }
     if (draws === 'not yet') draws = monteCarlo(surroundings, evaluate)
     if (draws === undefined) return { note: UNCERTAINTY_UNKNOWN }
     const spread = halfInterval(draws.map((outputs) => numberIn(outputs, id) ?? value))

@@ -19,7 +19,7 @@ export const kinds: Readonly<Record<KindId, Kind>> = {
   ratio: kind('ratio', 'ratio', '1', ['1', '%', 'turn'], '1'),
   length: kind('length', 'length', 'm', ['m', 'mm', 'cm', 'um', 'in', 'ft'], 'm', 'ft', 'm'),
   distance: kind('distance', 'distance travelled', 'm', ['km', 'mi', 'm'], 'km', 'mi'),
-  area: kind('area', 'area', 'm2', ['m2', 'cm2', 'mm2', 'in2'], 'cm2', 'in2', 'cm2'),
+  area: kind('area', 'area', 'm2', ['m2', 'cm2', 'mm2', 'in2', 'ft2'], 'cm2', 'in2', 'cm2'),
   volume: kind('volume', 'volume', 'm3', ['L', 'mL', 'mm3', 'm3', 'gal', 'impgal', 'bbl'], 'L', 'gal'),
   mass: kind('mass', 'mass', 'kg', ['kg', 'g', 't', 'lb'], 'kg', 'lb', 'kg'),
   time: kind('time', 'time', 's', ['s', 'min', 'h', 'd'], 's'),
@@ -163,6 +163,7 @@ const customary = new Set([
   'in',
   'ft',
   'in2',
+  'ft2',
   'gal',
   'impgal',
   'bbl',
@@ -196,6 +197,9 @@ const customary = new Set([
   'Btu/gal',
   'g/(hp.h)',
 ])
+
+/** Whether a unit belongs to the US system. */
+export const isCustomary = (unit: string): boolean => customary.has(unit)
 
 /**
  * Unit in which a quantity is shown to a person of this system: the one in which the data is written as long as

@@ -62,6 +62,7 @@ const table: readonly Unit[] = [
   unit('m2', 'm²', 'm2', 1, 'sq m|square metre|square metres'),
   unit('cm2', 'cm²', 'm2', 1e-4, 'sq cm'),
   unit('mm2', 'mm²', 'm2', 1e-6, 'sq mm'),
+  unit('ft2', 'ft²', 'm2', FOOT ** 2, 'sq ft|square foot|square feet'),
   unit('in2', 'in²', 'm2', INCH ** 2, 'sq in|square inch|square inches'),
 
   unit('m3', 'm³', 'm3', 1, 'cubic metre|cubic metres|cu m'),

@@ -11,7 +11,7 @@ import { evaluate } from './evaluate.ts'
 import { fieldsOf } from './fields.ts'
 import { printEvent } from '../layout/print-event.ts'
 import { Inputs } from './Inputs.tsx'
-import { unitSystem, useExpressions, useLastRead, useSettled, useUnitSystem } from './live.ts'
+import { unitSystem, useCalculation, useExpressions, useLastRead, useSettled, useUnitSystem } from './live.ts'
 import { PointsChart } from './PointsChart.tsx'
 import { PrintedInputs } from './PrintedInputs.tsx'
 import { Result } from './Result.tsx'
@@ -67,9 +67,10 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
     () => startState(calculator, starting, state.system),
     [calculator, starting, state.system],
   )
-  const evaluation = useMemo(() => evaluate(calculator, specs, state), [calculator, specs, state])
-
-  const shown = useLastRead(evaluation)
+  const { evaluation, drawn } = useCalculation(calculator, specs, state)
+  const shown = useLastRead({ state, evaluation }).evaluation
+  const later = useLastRead(drawn)
+  const lagging = evaluation.pending || drawn.state !== state
 
   useUnitSystem(send)
   useExpressions(specs, state, send)
@@ -99,7 +100,9 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
   // What the page holds when it is opened is no news; only a change is spoken.
   const settledEvaluation = useSettled(evaluation, SPEECH_PAUSE_MS)
   const spoken =
-    touched && settledEvaluation === evaluation ? spokenResult(calculator, state, evaluation) : ''
+    touched && settledEvaluation === evaluation && !evaluation.pending
+      ? spokenResult(calculator, state, evaluation)
+      : ''
 
   const change = (action: Action): void => {
     touch(true)
@@ -113,7 +116,8 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
       showInAddress(writeAddress(calculator, specs, start, state, query, live.place))
       link.search = writeAddress(calculator, specs, start, state, query, live.place, true)
     }
-    return summaryOf(calculator, specs, state, evaluation, sources, link.href)
+    const whole = evaluation.pending ? evaluate(calculator, specs, state) : evaluation
+    return summaryOf(calculator, specs, state, whole, sources, link.href)
   }
   const parts = { htmlId, calculator, specs, state, evaluation, send: change }
   return (
@@ -124,7 +128,7 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
           <legend class="unseen">Inputs</legend>
           <Inputs {...parts} />
           <Accuracies {...parts} />
-          <PrintedInputs {...parts} />
+          <PrintedInputs {...parts} {...drawn} />
           <p class="result-strip" aria-hidden="true">
             {briefResult(calculator, state, shown)}
           </p>
@@ -132,14 +136,18 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
         <div class="calculator-found" data-waiting={evaluation.waiting ? 'true' : 'false'}>
           <div class="calculator-kept">
             <Result {...parts} evaluation={shown} />
-            <Chart {...parts} evaluation={shown} />
-            <PointsChart {...parts} evaluation={shown} />
+            <div class="calculator-drawn" data-lagging={lagging ? 'true' : 'false'}>
+              <Chart {...parts} {...later} />
+              <PointsChart {...parts} {...later} />
+            </div>
           </div>
         </div>
       </div>
       <output class="unseen">{spoken}</output>
-      <Working steps={shown.result?.steps ?? []} state={state} />
-      <ColumnMode {...parts} />
+      <div class="calculator-drawn" data-lagging={lagging ? 'true' : 'false'}>
+        <Working steps={later.evaluation.result?.steps ?? []} state={later.state} />
+      </div>
+      <ColumnMode {...parts} {...drawn} />
       <Actions
         ready={ready}
         summary={summary}

@@ -6,7 +6,6 @@ import type { ChartGeometry, Point } from './chart-geometry.ts'
 import { ChartTable } from './ChartTable.tsx'
 import type { Evaluation } from './evaluate.ts'
 import { MathText } from './MathText.tsx'
-import { outputUnit } from './outputs.ts'
 import type { FormState } from './state.ts'
 
 interface Props {
@@ -17,19 +16,19 @@ interface Props {
 
 export interface Words {
   readonly x: (si: number) => string
-  readonly y: (si: number) => string
+  /** With the digits that its uncertainty leaves. */
+  readonly y: (si: number, uncertainty?: number) => string
 }
 
 /** The result along one input, with the place where this calculation stands. */
 export function Chart({ calculator, state, evaluation }: Props) {
   // The form renders again for its timers too: the curve is sampled only for a new result or unit.
   const chart = useMemo(() => chartOf(calculator, state, evaluation), [calculator, state, evaluation])
-  const definition = calculator.chart
-  const output = definition && calculator.outputs[definition.y]
-  if (chart === undefined || definition === undefined || output?.type !== 'quantity') return null
+  if (chart === undefined) return null
   const words: Words = {
-    x: (si) => formatIn(si, chart.x.kind, state.fields[definition.x]?.unit ?? ''),
-    y: (si) => formatIn(si, chart.y.kind, outputUnit(definition.y, output, state)),
+    x: (si) => formatIn(si, chart.x.kind, chart.x.unitId),
+    y: (si, uncertainty) =>
+      formatIn(si, chart.y.kind, chart.y.unitId, uncertainty === undefined ? {} : { uncertainty }),
   }
   return (
     <>
@@ -39,14 +38,7 @@ export function Chart({ calculator, state, evaluation }: Props) {
         </p>
         <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={inWords(chart, words)}>
           <Axes chart={chart} />
-          {chart.limits.map((limit) => (
-            <g key={limit.label} class="chart-limit">
-              <line x1={plot.left} x2={plot.right} y1={limit.at} y2={limit.at} />
-              <text x={plot.right - 4} y={limit.at - 5} text-anchor="end">
-                {limit.label}
-              </text>
-            </g>
-          ))}
+          <Limits limits={chart.limits} />
           <path class="chart-curve" d={chart.path} />
           {chart.marks.map((mark) => (
             <path key={mark.label} class="chart-mark" d={`M${mark.at[0] - 5} ${mark.at[1] - 5}h10v10h-10z`} />
@@ -54,6 +46,7 @@ export function Chart({ calculator, state, evaluation }: Props) {
           {chart.working && (
             <circle class="chart-working" cx={chart.working.at[0]} cy={chart.working.at[1]} r="6" />
           )}
+          <LimitNames limits={chart.limits} />
         </svg>
         <p class="chart-axis-name chart-axis-name-x">
           <MathText text={nameOf(chart.x)} />
@@ -75,9 +68,33 @@ function inWords(chart: ChartGeometry, words: Words): string {
   const last = chart.curve.at(-1)
   if (first === undefined || last === undefined) return ''
   const here = chart.working
-    ? ` This calculation stands at ${words.x(chart.working.x)}, ${words.y(chart.working.y)}.`
+    ? ` This calculation stands at ${words.x(chart.working.x)}, ${words.y(chart.working.y, chart.working.uncertainty)}.`
     : ''
   return `${chart.y.label} against ${chart.x.label}: from ${words.y(first.y)} at ${words.x(first.x)} to ${words.y(last.y)} at ${words.x(last.x)}.${here}`
+}
+
+/** The lines of limits, below the curve. */
+export function Limits({ limits }: Pick<ChartGeometry, 'limits'>) {
+  return (
+    <g class="chart-limit">
+      {limits.map((limit) => (
+        <line key={limit.label} x1={plot.left} x2={plot.right} y1={limit.at} y2={limit.at} />
+      ))}
+    </g>
+  )
+}
+
+/** Their names, above everything else that is drawn, so that no curve runs through the letters. */
+export function LimitNames({ limits }: Pick<ChartGeometry, 'limits'>) {
+  return (
+    <g class="chart-limit">
+      {limits.map((limit) => (
+        <text key={limit.label} x={plot.right - 4} y={limit.at - 5} text-anchor="end">
+          {limit.label}
+        </text>
+      ))}
+    </g>
+  )
 }
 
 export function Axes({ chart }: { chart: Pick<ChartGeometry, 'x' | 'y'> }) {
@@ -106,7 +123,8 @@ export function Axes({ chart }: { chart: Pick<ChartGeometry, 'x' | 'y'> }) {
 
 /** What each sign of the chart stands for, with its values. */
 function Key({ chart, words }: { chart: ChartGeometry; words: Words }) {
-  const entry = (point: Point): string => `${point.label}: ${words.x(point.x)}, ${words.y(point.y)}`
+  const entry = (point: Point, uncertainty?: number): string =>
+    `${point.label}: ${words.x(point.x)}, ${words.y(point.y, uncertainty)}`
   return (
     <ul class="chart-key">
       {chart.working && (
@@ -114,7 +132,7 @@ function Key({ chart, words }: { chart: ChartGeometry; words: Words }) {
           <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
             <circle class="chart-working" cx="8" cy="8" r="5.5" />
           </svg>
-          <span>{entry(chart.working)}</span>
+          <span>{entry(chart.working, chart.working.uncertainty)}</span>
         </li>
       )}
       {chart.marks.map((mark) => (

@@ -1,6 +1,6 @@
 import type { Calculator } from '../../calculators/calculator/types.ts'
 import { formatIn } from '../../calculators/quantity/format.ts'
-import { Axes, nameOf } from './Chart.tsx'
+import { Axes, LimitNames, Limits, nameOf } from './Chart.tsx'
 import type { Words } from './Chart.tsx'
 import { plot, size } from './chart-geometry.ts'
 import type { Evaluation } from './evaluate.ts'
@@ -20,8 +20,8 @@ export function PointsChart({ calculator, state, evaluation }: Props) {
   const chart = pointsOf(calculator, state, evaluation)
   if (chart === undefined) return null
   const words: Words = {
-    x: (si) => formatIn(si, chart.x.kind, chart.xUnit),
-    y: (si) => formatIn(si, chart.y.kind, chart.yUnit),
+    x: (si) => formatIn(si, chart.x.kind, chart.x.unitId),
+    y: (si) => formatIn(si, chart.y.kind, chart.y.unitId),
   }
   return (
     <>
@@ -31,14 +31,7 @@ export function PointsChart({ calculator, state, evaluation }: Props) {
         </p>
         <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={inWords(chart, words)}>
           <Axes chart={chart} />
-          {chart.limits.map((limit) => (
-            <g key={limit.label} class="chart-limit">
-              <line x1={plot.left} x2={plot.right} y1={limit.at} y2={limit.at} />
-              <text x={plot.right - 4} y={limit.at - 5} text-anchor="end">
-                {limit.label}
-              </text>
-            </g>
-          ))}
+          <Limits limits={chart.limits} />
           <svg
             x={plot.left}
             y={plot.top}
@@ -57,6 +50,7 @@ export function PointsChart({ calculator, state, evaluation }: Props) {
           {chart.points.map((point) => (
             <PointSign key={point.label} point={point} />
           ))}
+          <LimitNames limits={chart.limits} />
         </svg>
         <p class="chart-axis-name chart-axis-name-x">
           <MathText text={nameOf(chart.x)} />

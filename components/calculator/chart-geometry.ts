@@ -2,7 +2,7 @@ import { scaleLinear, scaleLog } from 'd3-scale'
 import { line } from 'd3-shape'
 import type { Calculator, ChartDefinition, Range } from '../../calculators/calculator/types.ts'
 import { isQuantityResult } from '../../calculators/calculator/run.ts'
-import { sampleChart } from '../../calculators/calculator/sample.ts'
+import { chartedOutput, sampleChart } from '../../calculators/calculator/sample.ts'
 import { kindOf } from '../../calculators/quantity/kinds.ts'
 import type { KindId } from '../../calculators/quantity/types.ts'
 import { fromSI, unitOf } from '../../calculators/quantity/units.ts'
@@ -36,6 +36,8 @@ export interface Axis {
   readonly label: string
   readonly unit: string
   readonly kind: KindId
+  /** Unit id. */
+  readonly unitId: string
   readonly ticks: readonly Tick[]
 }
 
@@ -43,7 +45,7 @@ export interface ChartGeometry {
   readonly x: Axis
   readonly y: Axis
   readonly path: string
-  readonly working: Point | undefined
+  readonly working: (Point & { readonly uncertainty: number | undefined }) | undefined
   readonly marks: readonly Point[]
   readonly limits: readonly { readonly label: string; readonly y: number; readonly at: number }[]
   /** SI. */
@@ -93,14 +95,15 @@ export function chartOf(
     calculator.chart
   if (definition === undefined || evaluation.result === undefined) return undefined
   const input = calculator.inputs[definition.x]
-  const output = calculator.outputs[definition.y]
+  const outputId = chartedOutput(definition, evaluation.values)
+  const output = calculator.outputs[outputId]
   if (input?.type !== 'quantity' || output?.type !== 'quantity') return undefined
   const values = evaluation.values as Parameters<typeof definition.range>[0]
   const curve = sampleChart(calculator, evaluation.values, CURVE_POINTS)
   if (curve.length < 2) return undefined
 
   const xUnit = state.fields[definition.x]?.unit ?? kindOf(input.kind).preferred.si
-  const yUnit = outputUnit(definition.y, output, state)
+  const yUnit = outputUnit(outputId, output, state)
   const x = (si: number): number => fromSI(si, xUnit, input.kind)
   const y = (si: number): number => fromSI(si, yUnit, output.kind)
   const marks = definition.marks?.(values) ?? []
@@ -109,10 +112,10 @@ export function chartOf(
   const log = definition.yScale === 'log'
 
   const hereX = evaluation.values[definition.x]
-  const hereY = evaluation.result.outputs[definition.y]
+  const hereY = evaluation.result.outputs[outputId]
   const working =
     typeof hereX === 'number' && isQuantityResult(hereY)
-      ? { label: 'This calculation', x: hereX, y: hereY.value }
+      ? { label: 'This calculation', x: hereX, y: hereY.value, uncertainty: hereY.uncertainty }
       : undefined
   const shown = [...curve, ...marks, ...limits, ...(working ? [working] : [])].map((point) => y(point.y))
   const drawable = log ? shown.filter((value) => value > 0) : shown
@@ -137,12 +140,14 @@ export function chartOf(
       label: `${input.label} ${input.symbol}`,
       unit: unitOf(xUnit).symbol,
       kind: input.kind,
+      unitId: xUnit,
       ticks: xScale.ticks(TICKS.x).map((value) => ({ at: round(xScale(value)), text: tickText(value) })),
     },
     y: {
       label: `${output.label} ${output.symbol}`,
       unit: unitOf(yUnit).symbol,
       kind: output.kind,
+      unitId: yUnit,
       ticks: yTicks.map((value) => ({ at: round(yScale(value)), text: tickText(value) })),
     },
     path: line()(curve.map((point): [number, number] => [...place(point)] as [number, number])) ?? '',

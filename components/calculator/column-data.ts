@@ -1,6 +1,7 @@
 import { runPlain } from '../../calculators/calculator/run.ts'
 import type { Calculator, InputValue } from '../../calculators/calculator/types.ts'
 import { readPlain } from '../../calculators/quantity/read.ts'
+import type { QuantityReading } from '../../calculators/quantity/types.ts'
 import type { FieldSpec } from './fields.ts'
 
 /** Enough for a shift's log read each minute; more belongs into a spreadsheet. */
@@ -45,6 +46,27 @@ export interface ColumnResult {
 const numbered = (line: number, reason: string, accepted: string): string =>
   `Line ${line}: ${reason}. Accepted: ${accepted}.`
 
+/** Signs that part the cells of a row, and two numbers with nothing but space between them. */
+const SEVERAL_VALUES = /[\t;|]|\d\s+[-+−]?\d[\d.,]*\b(?!\s*\/)/
+
+const readLine = (content: string, kind: FieldSpec['kind'], unit: string): QuantityReading => {
+  // A spreadsheet may put its cells into quotation marks.
+  const text = content.replace(/^"(.*)"$/, '$1').trim()
+  const reading = readPlain(text, kind, unit)
+  if (reading.ok !== 'expression') return reading
+  return SEVERAL_VALUES.test(text)
+    ? {
+        ok: false,
+        reason: 'there is more than one value',
+        accepted: 'one value on each line: copy one column',
+      }
+    : {
+        ok: false,
+        reason: 'arithmetic is not read in a column',
+        accepted: 'a number, or a number and its unit',
+      }
+}
+
 /**
  * Reads one value a line, with or without its unit. Empty lines are passed over, every other one comes back either
  * as a value or as a bad line.
@@ -64,15 +86,9 @@ export function readColumn(text: string, spec: Pick<FieldSpec, 'kind'>, unit: st
     .map((content, index) => ({ line: index + 1, text: content.trim() }))
     .filter((entry) => entry.text !== '')
   for (const { line, text: content } of lines.slice(0, MOST_ROWS)) {
-    const reading = readPlain(content, spec.kind, unit)
-    if (reading.ok === true) values.push({ line, text: content, si: reading.si })
-    else {
-      const [reason, accepted] =
-        reading.ok === 'expression'
-          ? ['arithmetic is not read in a column', 'a number, or a number and its unit']
-          : [reading.reason, reading.accepted]
-      bad.push({ line, text: content, sentence: numbered(line, reason, accepted) })
-    }
+    const reading = readLine(content, spec.kind, unit)
+    if (reading.ok) values.push({ line, text: content, si: reading.si })
+    else bad.push({ line, text: content, sentence: numbered(line, reading.reason, reading.accepted) })
   }
   const next = lines[MOST_ROWS]
   const leftOut =

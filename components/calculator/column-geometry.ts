@@ -53,12 +53,14 @@ export function columnChart(given: Given): ColumnGeometry | undefined {
       label: `${input.label} ${input.symbol}`,
       unit: unitOf(inputUnit).symbol,
       kind: input.kind,
+      unitId: inputUnit,
       ticks: xScale.ticks(TICKS).map((value) => ({ at: round(xScale(value)), text: tickText(value) })),
     },
     y: {
       label: `${output.label} ${output.symbol}`,
       unit: unitOf(outputUnit).symbol,
       kind: output.kind,
+      unitId: outputUnit,
       ticks: (log ? logTicks(low, high) : yScale.ticks(TICKS)).map((value) => ({
         at: round(yScale(value)),
         text: tickText(value),

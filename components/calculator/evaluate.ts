@@ -1,8 +1,9 @@
 import { refuseOutside } from '../../calculators/calculator/refusal.ts'
 import type { Calculator, InputValue, Range, TableRow } from '../../calculators/calculator/types.ts'
 import { relevantInputs } from '../../calculators/calculator/relevant-inputs.ts'
-import { run } from '../../calculators/calculator/run.ts'
+import { isPending, run } from '../../calculators/calculator/run.ts'
 import type { RunResult } from '../../calculators/calculator/run.ts'
+import type { Draws } from '../../calculators/calculator/uncertainty.ts'
 import { formatIn } from '../../calculators/quantity/format.ts'
 import { accuracyField } from './fields.ts'
 import type { FieldSpec, FieldSpecs } from './fields.ts'
@@ -29,6 +30,8 @@ export interface Evaluation {
   readonly problems: Readonly<Record<string, Problem>>
   /** An expression is still being read. */
   readonly waiting: boolean
+  /** The ± of some outputs is still to come. */
+  readonly pending: boolean
   /** SI values of the inputs that play a part, as far as they could be read. */
   readonly values: Readonly<Record<string, InputValue>>
   /** Half-widths, SI. */
@@ -107,8 +110,16 @@ function readCells(calculator: Calculator, table: TableState): CellsRead {
   return { rows, problems, waiting }
 }
 
-/** Everything the page shows that follows from the state. */
-export function evaluate(calculator: Calculator, specs: FieldSpecs, state: FormState): Evaluation {
+/**
+ * Everything the page shows that follows from the state.
+ * @param draws 'later' gives the result at once and leaves a ± that takes many draws pending
+ */
+export function evaluate(
+  calculator: Calculator,
+  specs: FieldSpecs,
+  state: FormState,
+  draws: Draws = 'now',
+): Evaluation {
   const values: Record<string, InputValue> = { ...state.choices }
   const accuracies: Record<string, number> = {}
   const problems: Record<string, Problem> = {}
@@ -159,7 +170,7 @@ export function evaluate(calculator: Calculator, specs: FieldSpecs, state: FormS
     readField(id, (si) => (values[id] = si))
     readAccuracy(id)
   }
-  const soFar = { relevant, problems, waiting, values, accuracies }
+  const soFar = { relevant, problems, waiting, pending: false, values, accuracies }
   if (waiting || Object.keys(problems).length > 0) return soFar
 
   const shownUnits: Record<string, string> = Object.fromEntries(
@@ -168,8 +179,8 @@ export function evaluate(calculator: Calculator, specs: FieldSpecs, state: FormS
   for (const id of relevant)
     for (const [column, { unit }] of Object.entries(state.tables[id]?.units ?? {}))
       shownUnits[columnKey(id, column)] = unit
-  const outcome = run(calculator, values, accuracies, shownUnits)
-  if (!('refusal' in outcome)) return { ...soFar, result: outcome }
+  const outcome = run(calculator, values, accuracies, shownUnits, draws)
+  if (!('refusal' in outcome)) return { ...soFar, pending: isPending(outcome.outputs), result: outcome }
   const { field, reason, accepted } = outcome.refusal
   const table = state.tables[field]
   if (table !== undefined)

@@ -1,6 +1,6 @@
 import type { Calculator, QuantityInput } from '../../calculators/calculator/types.ts'
 import type { KindId, UnitSystem } from '../../calculators/quantity/types.ts'
-import { kindOf, unitForSystem } from '../../calculators/quantity/kinds.ts'
+import { isCustomary, kindOf, unitForSystem } from '../../calculators/quantity/kinds.ts'
 
 /** A text field of the form: an input's value, or how accurately that value is known. */
 export interface FieldSpec {
@@ -81,5 +81,8 @@ export function fieldsOf(calculator: Calculator): FieldSpecs {
 /** The unit shown to a person with this unit system who has not picked one. */
 export function unitFor(spec: Pick<FieldSpec, 'kind' | 'units' | 'usualUnit'>, system: UnitSystem): string {
   const unit = unitForSystem(spec.kind, system, spec.usualUnit)
-  return spec.units.includes(unit) ? unit : spec.usualUnit
+  if (spec.units.includes(unit)) return unit
+  // A bore is offered in inches, not in feet; particles are sized in micrometres everywhere.
+  const other = isCustomary(unit) && spec.usualUnit !== 'um' ? spec.units.find(isCustomary) : undefined
+  return other ?? spec.usualUnit
 }

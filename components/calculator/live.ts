@@ -1,7 +1,10 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Calculator } from '../../calculators/calculator/types.ts'
 import { readQuantity } from '../../calculators/quantity/read.ts'
 import type { UnitSystem } from '../../calculators/quantity/types.ts'
+import { printEvent } from '../layout/print-event.ts'
 import { preferencesEvent } from '../settings/preferences.ts'
+import { evaluate } from './evaluate.ts'
 import type { Evaluation } from './evaluate.ts'
 import type { FieldSpecs } from './fields.ts'
 import { meaningOf, worded } from './state.ts'
@@ -62,14 +65,53 @@ export function useSettled<T>(value: T, milliseconds: number): T {
   return settled
 }
 
+/** The many draws behind some ± wait for a pause in the typing. */
+const DRAWS_PAUSE_MS = 120
+
+/** An evaluation with the state it belongs to. */
+export interface Calculation {
+  readonly state: FormState
+  readonly evaluation: Evaluation
+}
+
+/**
+ * The result at once, within the frame of the keystroke, and after the browser has shown it the same with every ±
+ * and all that is drawn from it: `drawn` lags behind by a frame, or by a pause in the typing where a ± takes long.
+ */
+export function useCalculation(
+  calculator: Calculator,
+  specs: FieldSpecs,
+  state: FormState,
+): { readonly evaluation: Evaluation; readonly drawn: Calculation } {
+  const [drawn, draw] = useState(() => ({ state, evaluation: evaluate(calculator, specs, state) }))
+  const evaluation = useMemo(
+    () => (drawn.state === state ? drawn.evaluation : evaluate(calculator, specs, state, 'later')),
+    [calculator, specs, state, drawn],
+  )
+  useEffect(() => {
+    if (drawn.state === state) return
+    const { pending } = evaluation
+    const finish = () =>
+      draw({ state, evaluation: pending ? evaluate(calculator, specs, state) : evaluation })
+    const timer = setTimeout(finish, pending ? DRAWS_PAUSE_MS : 0)
+    // Paper shows no half of it.
+    document.addEventListener(printEvent, finish)
+    return () => {
+      clearTimeout(timer)
+      document.removeEventListener(printEvent, finish)
+    }
+  }, [calculator, specs, state, evaluation, drawn])
+  return { evaluation, drawn }
+}
+
 /**
  * The last evaluation that waited for nothing. It stays in sight, dimmed, while an expression is being read: for
  * the blink that this takes, an empty page would only flicker.
  */
-export function useLastRead(evaluation: Evaluation): Evaluation {
-  const [last, keep] = useState(evaluation)
+export function useLastRead({ state, evaluation }: Calculation): Calculation {
+  const [last, keep] = useState({ state, evaluation })
   useEffect(() => {
-    if (!evaluation.waiting) keep(evaluation)
-  }, [evaluation])
-  return evaluation.waiting ? last : evaluation
+    if (!evaluation.waiting) keep({ state, evaluation })
+  }, [state, evaluation])
+  return evaluation.waiting ? last : { state, evaluation }
 }

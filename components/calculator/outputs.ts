@@ -1,6 +1,7 @@
+import type { QuantityResult } from '../../calculators/calculator/run.ts'
 import type { QuantityOutput, Step } from '../../calculators/calculator/types.ts'
 import { formatIn, formatWithUncertainty } from '../../calculators/quantity/format.ts'
-import { kindOf } from '../../calculators/quantity/kinds.ts'
+import { isCustomary, kindOf } from '../../calculators/quantity/kinds.ts'
 import type { KindId, UnitSystem } from '../../calculators/quantity/types.ts'
 import { offeredUnits, unitFor } from './fields.ts'
 import type { FormState } from './state.ts'
@@ -15,18 +16,36 @@ export function outputUnit(id: string, output: QuantityOutput, state: FormState)
   return state.outputUnits[id] ?? unitFor({ kind: output.kind, units, usualUnit }, state.system)
 }
 
-export interface QuantityValue {
-  readonly value: number
-  readonly uncertainty?: number
+/** A quantity with its ±, or with '± …' while that is still being worked out. */
+export function valueText(
+  {
+    value,
+    uncertainty,
+    uncertaintyPending,
+  }: Pick<QuantityResult, 'value' | 'uncertainty' | 'uncertaintyPending'>,
+  kind: KindId,
+  unit: string,
+): string {
+  if (uncertaintyPending !== undefined)
+    return `${formatIn(value, kind, unit, { uncertainty: uncertaintyPending })} ± …`
+  return formatWithUncertainty(value, uncertainty, kind, unit)
 }
 
-export function valueText({ value, uncertainty }: QuantityValue, kind: KindId, unit: string): string {
-  return formatWithUncertainty(value, uncertainty, kind, unit)
+/** Below or from these, in SI, the usual unit of a kind leaves a clumsy number: 0.0064 m of travel, 12000 cm² of tank. */
+const SHORT = 0.1
+const WIDE = 0.1
+
+function unitBySize({ kind, value }: Step, customary: boolean): string | undefined {
+  const size = Math.abs(value)
+  if (kind === 'length' && size > 0 && size < SHORT) return customary ? 'in' : 'mm'
+  if (kind === 'area' && size >= WIDE) return customary ? 'ft2' : 'm2'
+  return undefined
 }
 
 export function stepUnit(step: Step, system: UnitSystem): string {
   const { units, preferred } = kindOf(step.kind)
-  return step.unit ?? unitFor({ kind: step.kind, units, usualUnit: preferred.si }, system)
+  const usual = unitFor({ kind: step.kind, units, usualUnit: preferred.si }, system)
+  return step.unit ?? unitBySize(step, isCustomary(usual)) ?? usual
 }
 
 export function stepText(step: Step, system: UnitSystem): string {

@@ -19,8 +19,6 @@ export interface DrawnLine {
 export interface PointsGeometry {
   readonly x: Axis
   readonly y: Axis
-  readonly xUnit: string
-  readonly yUnit: string
   readonly points: readonly (Point & { readonly standsOut: boolean })[]
   readonly lines: readonly DrawnLine[]
   readonly limits: readonly { readonly label: string; readonly y: number; readonly at: number }[]
@@ -68,13 +66,12 @@ export function pointsOf(
     label: `${declared.label} ${declared.symbol}`.trim(),
     unit: unitOf(unit).symbol,
     kind: kindOf(declared.kind).id,
+    unitId: unit,
     ticks: scale.ticks(count).map((value) => ({ at: round(scale(value)), text: tickText(value) })),
   })
   return {
     x: axis(definition.x, xUnit, xScale, TICKS.x),
     y: axis(definition.y, yUnit, yScale, TICKS.y),
-    xUnit,
-    yUnit,
     points: points.map((point) => ({
       label: point.label,
       x: point.x,

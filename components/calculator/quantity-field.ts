@@ -21,8 +21,13 @@ export interface QuantityField {
   readonly reading: QuantityReading | 'waiting'
 }
 
-/** Enough digits that a converted number hides nothing a gauge or a laboratory can tell. */
-const CONVERTED_DIGITS = 6
+/**
+ * Enough digits that a converted number hides nothing a gauge or a laboratory can tell, few enough for the cell of a
+ * table. They are only shown: the quantity stays the one that was typed.
+ */
+const CONVERTED_DIGITS = 5
+/** How well a value is known is itself hardly known to a tenth. */
+const ACCURACY_DIGITS = 3
 
 const PERCENT = /(%|percent|per cent|pct)\s*$/i
 
@@ -96,7 +101,8 @@ export function carriesUnit({ text, reading }: Pick<QuantityField, 'text' | 'rea
 export function shownText(field: QuantityField, spec: FieldSpec): string {
   if (field.unit === field.textUnit || field.reading === 'waiting' || !field.reading.ok) return field.text
   if (statedOtherwise(spec, field.text)) return field.text
-  return String(Number(fromSI(field.reading.si, field.unit, spec.kind).toPrecision(CONVERTED_DIGITS)))
+  const digits = isAccuracy(spec) ? ACCURACY_DIGITS : CONVERTED_DIGITS
+  return String(Number(fromSI(field.reading.si, field.unit, spec.kind).toPrecision(digits)))
 }
 
 /** What the field shows, with the unit where the text itself has none. */

@@ -8,7 +8,7 @@ const MAXIMUM_WORDS = 12
 const fillers = new Set(
   (
     'a about an and are as at be been but by can cant could did do does doesnt dont for from get gets got had has have how ' +
-    'i if in into is isnt it its many me mean means much my of or our please should so some than that the their them then there these ' +
+    'i if in into is isnt it its many me mean means much must my need needed needs of or our please should so some than that the their them then there these ' +
     'this those to was we were what when where which while who why will with wont work works would you your'
   ).split(' '),
 )

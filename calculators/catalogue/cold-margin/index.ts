@@ -24,7 +24,15 @@ export default defineCalculator({
   id: 'cold-margin',
   title: 'Cold margin at the strainer',
   purpose: 'Will wax plug the strainer before the fuel reaches the heater?',
-  alsoCalled: ['cloud point', 'CFPP', 'pour point', 'waxing', 'gelled fuel', 'fuel gelling'],
+  alsoCalled: [
+    'cloud point',
+    'CFPP',
+    'pour point',
+    'waxing',
+    'gelled fuel',
+    'fuel gelling',
+    'will the fuel gel tonight',
+  ],
   equation: {
     tex: String.raw`T_s = T_a + (T_t - T_a)\,e^{-hA/\dot m c} \qquad \text{margin} = T_s - T_{\text{point}}`,
     words:

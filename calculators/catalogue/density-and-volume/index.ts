@@ -14,6 +14,8 @@ export default defineCalculator({
     'API MPMS 11.1',
     'API gravity',
     'specific gravity',
+    'litres to kilograms of fuel',
+    'gallons to pounds of fuel',
   ],
   equation: {
     tex: String.raw`\frac{\rho(t)}{\rho_b} = e^{-\alpha\,\Delta t\,(1 + 0.8\,\alpha\,\Delta t)},\qquad \alpha = \frac{K_0}{\rho_b^2} + \frac{K_1}{\rho_b} + K_2`,

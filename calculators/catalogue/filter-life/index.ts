@@ -17,7 +17,12 @@ export default defineCalculator({
   id: 'filter-life',
   title: 'Life left of a filter',
   purpose: 'From the readings so far: how many hours are left before this filter is due?',
-  alsoCalled: ['remaining life', 'filter hours left', 'when to change the filter'],
+  alsoCalled: [
+    'remaining life',
+    'filter hours left',
+    'when to change the filter',
+    'how long will the filter last',
+  ],
   equation: {
     tex: String.raw`\ln\frac{\Delta p_{e}}{\Delta p_{e,\mathrm{new}}} = b\,t, \qquad \Delta p_e = \left(\Delta p - \Delta p_{h0}\frac{Q^2}{Q_0^2}\right)\frac{\nu_0\,Q_0}{\nu\,Q}`,
     words:

@@ -10,7 +10,7 @@ export default defineCalculator({
   id: 'filter-target',
   title: 'What a cleanliness target asks of a filter',
   purpose: 'Which filter brings this fuel to that code, in one pass or by going round?',
-  alsoCalled: ['target cleanliness', 'which filter', 'kidney loop'],
+  alsoCalled: ['target cleanliness', 'which filter', 'kidney loop', 'beta ratio needed'],
   equation: {
     tex: String.raw`\beta = \frac{N}{N_t} \quad \text{(once)} \qquad \frac{N_t}{N} = e^{-n\,(1 - 1/\beta)} \quad \text{(n turns)}`,
     words:

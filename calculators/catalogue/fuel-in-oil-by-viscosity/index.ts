@@ -18,7 +18,7 @@ export default defineCalculator({
   id: 'fuel-in-oil-by-viscosity',
   title: 'Fuel in oil by viscosity',
   purpose: 'The oil has grown thin: how much fuel is in it, and what is to be done?',
-  alsoCalled: ['fuel dilution', 'thin oil', 'oil level rising'],
+  alsoCalled: ['fuel dilution', 'thin oil', 'oil level rising', 'per cent of fuel in the oil'],
   equation: {
     tex: String.raw`x = \frac{W_0 - W}{W_0 - W_f},\qquad W = \log\log\left(\nu + 0.7 + e^{-1.47 - 1.84\nu - 0.51\nu^2}\right)`,
     words:

@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'fuel-rate',
   title: 'Fuel burnt at a power',
   purpose: 'How much fuel does the engine burn at this power?',
-  alsoCalled: ['fuel consumption', 'BSFC', 'litres an hour'],
+  alsoCalled: ['fuel consumption', 'BSFC', 'litres an hour', 'how much fuel the engine burns'],
   equation: {
     tex: String.raw`\dot{m} = P\,b, \qquad Q = \frac{\dot{m}}{\rho}`,
     words: 'The mass burnt is power times specific consumption; divided by the density it is a volume.',

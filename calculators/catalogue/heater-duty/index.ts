@@ -7,7 +7,14 @@ export default defineCalculator({
   id: 'heater-duty',
   title: 'Fuel heater: duty and outlet',
   purpose: 'How much heat does a temperature rise need, and what does this heater reach at this flow?',
-  alsoCalled: ['heater power', 'heat exchanger', 'preheater', 'effectiveness NTU', 'specific heat of fuel'],
+  alsoCalled: [
+    'heater power',
+    'heat exchanger',
+    'preheater',
+    'effectiveness NTU',
+    'specific heat of fuel',
+    'how big a heater',
+  ],
   equation: {
     tex: String.raw`P = \dot m\,\left(h(T_2) - h(T_1)\right),\qquad T_2 = T_1 + \varepsilon\,\frac{C_{\min}}{C_f}\,(T_h - T_1)`,
     words:
@@ -32,6 +39,7 @@ export default defineCalculator({
   chart: {
     x: 'flow',
     y: 'outlet',
+    instead: { y: 'duty', when: { input: 'form', oneOf: ['wanted'] } },
     yScale: 'linear',
     range: (input) => ({ minimum: 0.2 * input.flow, maximum: 2 * input.flow }),
   },

@@ -38,6 +38,7 @@ export default defineCalculator({
   chart: {
     x: 'speed',
     y: 'quantity',
+    instead: { y: 'fuelBurnt', when: { input: 'form', oneOf: ['rack'] } },
     yScale: 'linear',
     range: (input) => ({ minimum: 0.4 * input.speed, maximum: 1.3 * input.speed }),
   },

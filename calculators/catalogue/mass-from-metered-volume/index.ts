@@ -7,7 +7,13 @@ export default defineCalculator({
   id: 'mass-from-metered-volume',
   title: 'Mass from a metered volume',
   purpose: 'So many litres ran through the meter at this temperature: how many kilograms were delivered?',
-  alsoCalled: ['bunker quantity', 'delivery note', 'litres to kilograms', 'tonnes delivered'],
+  alsoCalled: [
+    'bunker quantity',
+    'delivery note',
+    'litres to kilograms',
+    'tonnes delivered',
+    'weight of fuel delivered',
+  ],
   equation: {
     tex: String.raw`m = V\,F\,C_{15}\,\rho_{15}`,
     words:

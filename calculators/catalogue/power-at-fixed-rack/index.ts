@@ -7,7 +7,12 @@ export default defineCalculator({
   id: 'power-at-fixed-rack',
   title: 'Power at a fixed rack',
   purpose: 'How much power does this fuel give when the rack stands where it stood on another?',
-  alsoCalled: ['power loss with light fuel', 'low energy fuel', 'derating by fuel'],
+  alsoCalled: [
+    'power loss with light fuel',
+    'low energy fuel',
+    'derating by fuel',
+    'less power on warm fuel',
+  ],
   equation: {
     tex: String.raw`\frac{P}{P_0} = \frac{\rho(t)\,H}{\rho_0(t_0)\,H_0}`,
     words:

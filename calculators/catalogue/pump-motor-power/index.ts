@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'pump-motor-power',
   title: 'Pump motor power',
   purpose: 'What power does the pump take, and does its motor carry it?',
-  alsoCalled: ['motor rating', 'pump horsepower', 'torque', 'motor trips'],
+  alsoCalled: ['motor rating', 'pump horsepower', 'torque', 'motor trips', 'size of motor for the pump'],
   equation: {
     tex: String.raw`P = \frac{Q\,\Delta p}{\eta}`,
     words: 'Shaft power is flow times pressure rise over the overall efficiency of the pump.',

@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'pump-wear',
   title: 'Pump wear',
   purpose: 'Is this pump worn, or is the fuel only thinner and the pressure higher than when it was new?',
-  alsoCalled: ['worn pump', 'pump test', 'slip', 'low delivery', 'pump efficiency'],
+  alsoCalled: ['worn pump', 'pump test', 'slip', 'low delivery', 'pump efficiency', 'pump worn out'],
   equation: {
     tex: String.raw`r = \frac{V\,n - Q}{V\,n_0 - Q_0}\cdot\frac{\Delta p_0}{\Delta p}\cdot\frac{\nu}{\nu_0}`,
     words:

@@ -7,7 +7,13 @@ export default defineCalculator({
   id: 'range-and-hours',
   title: 'Hours and range of a tank',
   purpose: 'How long and how far does the fuel in the tank last with this duty?',
-  alsoCalled: ['endurance', 'duty cycle', 'how far on a tank'],
+  alsoCalled: [
+    'endurance',
+    'duty cycle',
+    'how far on a tank',
+    'hours on a tank',
+    'how far to go on this fuel',
+  ],
   equation: {
     tex: String.raw`t = \frac{V\,(1 - s)}{\sum f_i Q_i}, \qquad d = t \sum f_i v_i`,
     words:

@@ -7,7 +7,12 @@ export default defineCalculator({
   id: 'real-difference',
   title: 'Is this difference real?',
   purpose: 'Two readings differ: has something changed, or is it only the gauges?',
-  alsoCalled: ['gauge accuracy', 'two gauges disagree', 'measurement uncertainty'],
+  alsoCalled: [
+    'gauge accuracy',
+    'two gauges disagree',
+    'measurement uncertainty',
+    'two readings really different',
+  ],
   equation: {
     tex: String.raw`E = \frac{|x_2 - x_1|}{\sqrt{U_1^2 + U_2^2 + 2U_p^2}}`,
     words:

@@ -46,6 +46,7 @@ export default defineCalculator({
   chart: {
     x: 'burnt',
     y: 'returned',
+    instead: { y: 'heatToTank', when: { input: 'known', oneOf: ['temperature'] } },
     yScale: 'linear',
     range: (input) => ({ minimum: 0, maximum: 0.9 * input.delivery }),
   },

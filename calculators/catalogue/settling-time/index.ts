@@ -20,7 +20,7 @@ export default defineCalculator({
   id: 'settling-time',
   title: 'Settling time of water',
   purpose: 'How long must the tank stand before the water is at the bottom?',
-  alsoCalled: ['Stokes settling', 'water settling', 'tank settling'],
+  alsoCalled: ['how long a tank must settle', 'Stokes settling', 'water settling', 'tank settling'],
   equation: {
     tex: String.raw`v = \frac{g\,(\rho_w - \rho)\,d^2}{18\,\mu} \qquad t = \frac{h}{v}`,
     words:

@@ -7,7 +7,13 @@ export default defineCalculator({
   id: 'spring-shim',
   title: 'Shim or spring for a set point',
   purpose: 'How thick a shim brings this valve to its set point, or does it need another spring?',
-  alsoCalled: ['shim thickness', 'washer under the spring', 'spring change', 'reset a valve'],
+  alsoCalled: [
+    'shim thickness',
+    'washer under the spring',
+    'spring change',
+    'reset a valve',
+    'shim raises the pressure',
+  ],
   equation: {
     tex: String.raw`s = \frac{(p_2 - p_1)\,\pi d^2/4}{k}`,
     words:

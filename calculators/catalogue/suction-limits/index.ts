@@ -7,7 +7,14 @@ export default defineCalculator({
   id: 'suction-limits',
   title: 'Largest lift and smallest bore',
   purpose: 'How high may the pump stand over the fuel, and how small may its suction pipe be?',
-  alsoCalled: ['suction lift', 'pipe size', 'line size', 'how high can the pump stand', 'smallest pipe'],
+  alsoCalled: [
+    'suction lift',
+    'pipe size',
+    'line size',
+    'how high can the pump stand',
+    'smallest pipe',
+    'how high the pump above the tank',
+  ],
   equation: {
     tex: String.raw`h_{\max} = \frac{V_{\max} + p_{\text{t}} - \Delta p_L(D) - \Delta p_{\text{s}} - \tfrac{1}{2}\rho v^2}{\rho\,g}`,
     words:

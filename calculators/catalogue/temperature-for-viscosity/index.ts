@@ -21,7 +21,7 @@ export default defineCalculator({
   id: 'temperature-for-viscosity',
   title: 'Temperature for a viscosity',
   purpose: 'Where must the heater be set so that this fuel reaches the injectors as thin as they need it?',
-  alsoCalled: ['heater set point', 'preheat temperature', 'injection viscosity'],
+  alsoCalled: ['heater set point', 'preheat temperature', 'injection viscosity', 'how hot to heat the fuel'],
   equation: {
     tex: String.raw`T = 10^{\frac{A - \log\log Z}{B}},\qquad Z = \nu + 0.7 + e^{-1.47 - 1.84\nu - 0.51\nu^2}`,
     words:

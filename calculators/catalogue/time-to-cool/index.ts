@@ -7,7 +7,13 @@ export default defineCalculator({
   id: 'time-to-cool',
   title: 'Time to cool',
   purpose: 'How long until the tank or the line is as cold as that?',
-  alsoCalled: ['cooling time', 'overnight cooling', 'wind chill of a line'],
+  alsoCalled: [
+    'cooling time',
+    'overnight cooling',
+    'wind chill of a line',
+    'when the tank freezes',
+    'how long it can stand in the cold',
+  ],
   equation: {
     tex: String.raw`t = \tau\,\ln\frac{T_0 - T_a}{T - T_a} \qquad \tau = \frac{\rho\,V\,c}{U\,A}`,
     words:

@@ -41,7 +41,7 @@ export const inputs = {
     symbol: 'A',
     help: 'Bottom, ends and sides up to the level: what is dry inside hardly counts.',
     kind: 'area',
-    units: ['m2', 'cm2', 'mm2', 'in2'],
+    units: ['m2', 'cm2', 'mm2', 'in2', 'ft2'],
     physical: { minimum: 1e-9, maximum: 1e6 },
     default: 14,
     accuracy: { relative: 0.1 },

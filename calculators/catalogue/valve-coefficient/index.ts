@@ -7,7 +7,7 @@ export default defineCalculator({
   id: 'valve-coefficient',
   title: 'Valve coefficient Kv and Cv',
   purpose: 'How large a valve does this flow need, or what does this valve pass, also with cold fuel?',
-  alsoCalled: ['Kv', 'Cv', 'flow coefficient', 'valve size', 'IEC 60534'],
+  alsoCalled: ['Kv', 'Cv', 'flow coefficient', 'valve size', 'IEC 60534', 'valve big enough'],
   equation: {
     tex: String.raw`Q = N_1\,F_R\,C\,\sqrt{\frac{\min\left(\Delta p,\;F_L^2 (p_1 - F_F\,p_v)\right)}{\rho/\rho_0}}`,
     words:

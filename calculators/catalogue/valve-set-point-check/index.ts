@@ -15,6 +15,7 @@ export default defineCalculator({
     'opening pressure of a valve',
     'regulator check',
     'gauge height correction',
+    'gauge good enough',
   ],
   equation: {
     tex: String.raw`p_s = p_g + \rho g h - \Delta p_L - p_b - \Delta p_o`,

@@ -23,7 +23,16 @@ export default defineCalculator({
   id: 'viscosity-at-temperature',
   title: 'Viscosity at a temperature',
   purpose: 'How thick is this fuel at another temperature than the one it was measured at?',
-  alsoCalled: ['cSt', 'centistokes', 'viscosity correction', 'ASTM D341', 'Walther equation', 'thick fuel'],
+  alsoCalled: [
+    'cSt',
+    'centistokes',
+    'viscosity correction',
+    'ASTM D341',
+    'Walther equation',
+    'thick fuel',
+    'how thick is the fuel when cold',
+    'fuel viscosity at degrees',
+  ],
   equation: {
     tex: String.raw`\log\log\left(\nu + 0.7 + e^{-1.47 - 1.84\nu - 0.51\nu^2}\right) = A - B\,\log T`,
     words:

@@ -13,7 +13,7 @@ FACTORS = [
     ("m", "meter", "m"), ("cm", "centimeter", "m"), ("mm", "millimeter", "m"), ("um", "micrometer", "m"),
     ("km", "kilometer", "m"), ("mi", "mile", "m"),
     ("in", "inch", "m"), ("ft", "foot", "m"),
-    ("m2", "meter^2", "m^2"), ("cm2", "centimeter^2", "m^2"), ("mm2", "millimeter^2", "m^2"), ("in2", "inch^2", "m^2"),
+    ("m2", "meter^2", "m^2"), ("cm2", "centimeter^2", "m^2"), ("mm2", "millimeter^2", "m^2"), ("in2", "inch^2", "m^2"), ("ft2", "foot^2", "m^2"),
     ("m3", "meter^3", "m^3"), ("L", "liter", "m^3"), ("mL", "milliliter", "m^3"), ("gal", "usgallon", "m^3"),
     ("mm3", "millimeter^3", "m^3"),
     ("impgal", "brgallon", "m^3"), ("bbl", "bbl", "m^3"),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Calculator } from '../../../calculators/calculator/types.ts'
 import { catalogue } from '../../../calculators/catalogue/index.ts'
 import { chartOf, plot } from '../../../components/calculator/chart-geometry.ts'
 import { evaluate } from '../../../components/calculator/evaluate.ts'
@@ -35,5 +36,34 @@ describe('the chart of each calculator', () => {
       expect(new Set(ticks.map((tick) => tick.text)).size).toBe(ticks.length)
     }
     expect(chart.working).toBeDefined()
+  })
+})
+
+/** Share of its own height by which a curve must rise or fall to be worth drawing. */
+const FLAT = 1e-6
+
+/** The example, and the example with each other option of each choice. */
+function choices(calculator: Calculator): Record<string, string>[] {
+  const example = startingTexts(calculator, textsFromExample(calculator))
+  const others = Object.entries(calculator.inputs).flatMap(([id, input]) =>
+    input.type === 'choice' ? input.options.map(({ value }) => ({ ...example, [id]: value })) : [],
+  )
+  return [example, ...others]
+}
+
+describe('a curve', () => {
+  it.each(Object.keys(catalogue))('says something with every choice: %s', async (id) => {
+    const calculator = await catalogue[id]?.()
+    if (calculator === undefined) throw new Error(`no calculator ${id}`)
+    const specs = fieldsOf(calculator)
+    for (const texts of choices(calculator)) {
+      const state = startState(calculator, texts, 'si')
+      const heights = chartOf(calculator, state, evaluate(calculator, specs, state))?.curve.map(({ y }) => y)
+      // That a sharp edge does not mind the viscosity is what its chart is there to say.
+      const meantFlat = id === 'orifice-flow' && state.choices['form'] === 'sharp'
+      if (heights === undefined || meantFlat) continue
+      const highest = Math.max(...heights)
+      expect(highest - Math.min(...heights), JSON.stringify(texts)).toBeGreaterThan(FLAT * Math.abs(highest))
+    }
   })
 })

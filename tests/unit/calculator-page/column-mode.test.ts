@@ -53,6 +53,26 @@ describe('reading a column', () => {
     )
   })
 
+  it('takes a value in quotation marks, as some spreadsheets write it', () => {
+    expect(readColumn('"1"\n"3,5"', height, 'm').values.map(({ si }) => si)).toEqual([1, 3.5])
+  })
+
+  it.each(['20\t30', '22;5', '20 30 40', '1.5 -2', '3|4'])(
+    'says of two columns what is wrong: %j',
+    (text) => {
+      expect(readColumn(text, height, 'm').bad.map(({ sentence }) => sentence)).toEqual([
+        'Line 1: there is more than one value. Accepted: one value on each line: copy one column.',
+      ])
+    },
+  )
+
+  it.each(['2 m + 3 m', '5/8 in', '1 5/8 in'])(
+    'says of arithmetic that it is none of a column: %s',
+    (text) => {
+      expect(readColumn(text, height, 'm').bad[0]?.sentence).toContain('arithmetic is not read in a column')
+    },
+  )
+
   it('reads nothing of a text that is far too long, and says so', () => {
     const reading = readColumn('1'.repeat(MOST_CHARACTERS + 1), height, 'm')
     expect(reading).toMatchObject({ values: [], bad: [] })

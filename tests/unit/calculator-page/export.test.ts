@@ -83,7 +83,7 @@ describe('download as JSON', () => {
       { type: 'pickUnit', field: 'height', unit: 'ft' },
     )
     expect(inFeet.inputs.find((line) => line.id === 'height')?.text.replaceAll('\u00a0', ' ')).toMatch(
-      /^26.2467 ft ± /,
+      /^26\.247 ft ± /,
     )
   })
 })

@@ -28,13 +28,13 @@ describe('what the person chose', () => {
   it('starts with the defaults in the units of the unit system', () => {
     expect(height(start)).toMatchObject({ shown: '2', unit: 'm', picked: false })
     const us = startState(column, startingTexts(column, {}), 'us')
-    expect(height(us)).toMatchObject({ shown: '6.56168', unit: 'ft' })
+    expect(height(us)).toMatchObject({ shown: '6.5617', unit: 'ft' })
     expect(siOf(us)).toBe(2)
   })
 
   it('keeps the typed text and the exact quantity through a change of unit and back', () => {
     const inFeet = after(start, typed('1.23456789'), unit('ft'))
-    expect(height(inFeet)).toMatchObject({ text: '1.23456789', shown: '4.05042', unit: 'ft' })
+    expect(height(inFeet)).toMatchObject({ text: '1.23456789', shown: '4.0504', unit: 'ft' })
     expect(siOf(inFeet)).toBe(1.23456789)
     expect(height(after(inFeet, unit('m'))).shown).toBe('1.23456789')
   })

@@ -73,7 +73,7 @@ describe('what is refused, and in which words', () => {
 
   it('names the kind and its units', () => {
     expect(length('5 kg')).toMatchObject({ accepted: 'a length in m, mm, cm, µm, in, ft' })
-    expect(readPlain('5 kg', 'area', 'm2')).toMatchObject({ accepted: 'an area in m², cm², mm², in²' })
+    expect(readPlain('5 kg', 'area', 'm2')).toMatchObject({ accepted: 'an area in m², cm², mm², in², ft²' })
   })
 })
 
