@@ -114,6 +114,18 @@ export function setUpSearch(root: HTMLElement): void {
   if (keepsAddress) field.value ||= queryOfAddress()
   if (field.value !== '') ask()
   window.addEventListener('pageshow', ask)
+  root.dataset['ready'] = 'true'
+}
+
+/** Whoever pressed Enter before the search was ready was sent to the list of all pages: it finds there what was typed. */
+export function searchForSent(root: HTMLElement, dialog: HTMLDialogElement): void {
+  const field = one(root, 'input', HTMLInputElement)
+  const sent = queryOfAddress()
+  if (sent === '' || field.value !== '') return
+  dialog.showModal()
+  field.value = sent
+  field.focus()
+  field.dispatchEvent(new Event('input'))
 }
 
 function queryOfAddress(): string {

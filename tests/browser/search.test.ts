@@ -119,10 +119,19 @@ describe('the search on the start page', () => {
 
   it('does not open a page for other words before they were seen', async () => {
     const { page, context } = await site.open()
+    await page.locator('[data-search][data-ready]').waitFor()
     await page.keyboard.type('fitler')
     await page.keyboard.press('Enter')
     await hits(page).first().waitFor()
     expect(new URL(page.url()).pathname).toBe(new URL(site.address()).pathname)
+    await context.close()
+  })
+
+  it('finds what was sent off before the search was ready', async () => {
+    const { page, context, faults } = await site.open('all/?q=fitler')
+    await hits(page).first().waitFor()
+    expect(await field(page).inputValue()).toBe('fitler')
+    expect(faults).toEqual([])
     await context.close()
   })
 
