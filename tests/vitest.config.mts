@@ -12,5 +12,7 @@ export default defineConfig({
     expect: { poll: { timeout: 20_000 } },
     // One browser a file is heavy: two files at a time suit two cores.
     maxWorkers: 2,
+    // Pages that one file looks at at the same time.
+    maxConcurrency: 3,
   },
 })

@@ -21,6 +21,8 @@ const entryKinds: ReadonlySet<KindOfResult> = new Set(['caution', 'glossary'])
 /** One line of the results. */
 export interface Hit {
   title: string
+  /** Address of the page or entry, whatever heading of it the line opens. */
+  page: string
   url: string
   kind: KindOfResult
   /** Heading at which it opens, when that is not the top of the page. */
@@ -95,7 +97,7 @@ export function hitOf(page: PagefindPage, score: number, query: string, words: s
   const { title = page.url, summary = '', aliases = '', kind } = page.meta
   const fit = plain(title) === plain(query.trim()) ? fits.title : fitOf(words, title, aliases)
   const named = holdsAll(stemsOf(`${title} ${summary} ${aliases}`), [...stemsOf(words.join(' '))])
-  const base = { title, summary, kind: kindOf(kind), score, fit }
+  const base = { title, page: page.url, summary, kind: kindOf(kind), score, fit }
   if (named) return { ...base, url: page.url }
   const section = bestSection(page.sub_results)
   if (section === undefined) return { ...base, url: page.url, excerpt: page.excerpt }

@@ -1,7 +1,7 @@
 /**
  * Moves through the results by the keyboard. Field and results are one column: down and up step through it, Home
- * and End go to its ends, Escape leads from a result back to the field and empties a field that holds something.
- * Whoever types on while on a result goes on typing in the field.
+ * and End go to its ends, Escape leads from anywhere in the search back to the field and empties a field that holds
+ * something. Whoever types on while on a result goes on typing in the field.
  */
 export function keysOf(
   event: KeyboardEvent,
@@ -13,7 +13,6 @@ export function keysOf(
   const stops: HTMLElement[] = [field, ...results.querySelectorAll<HTMLElement>('a, button')]
   const at = stops.findIndex((stop) => stop === document.activeElement)
   const inField = at === 0
-  if (at < 0) return
 
   if (event.key === 'Escape') {
     // An empty field leaves the key to the dialog around it, which closes.
@@ -23,6 +22,7 @@ export function keysOf(
     event.preventDefault()
     return
   }
+  if (at < 0) return
   const types = event.key === 'Backspace' || (event.key.length === 1 && event.key !== ' ')
   if (!inField && types) return field.focus()
   const next = {
@@ -34,4 +34,19 @@ export function keysOf(
   if (next === undefined) return
   next.focus()
   event.preventDefault()
+}
+
+/**
+ * Puts new results in the place of old ones. An answer may come while somebody already walks the results before it:
+ * the focus then goes to the same page among the new ones, else to the field, never to nowhere.
+ */
+export function replaceKeepingFocus(results: HTMLElement, elements: HTMLElement[], field: HTMLElement): void {
+  const held = document.activeElement
+  const hadFocus = held !== null && results.contains(held)
+  results.replaceChildren(...elements)
+  if (!hadFocus) return
+  const page = held instanceof HTMLElement ? held.dataset['page'] : undefined
+  const links = [...results.querySelectorAll('a')]
+  const again = page === undefined ? undefined : links.find((link) => link.dataset['page'] === page)
+  ;(again ?? field).focus()
 }

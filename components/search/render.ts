@@ -55,9 +55,12 @@ function groupOf(
     button.addEventListener('click', async () => {
       const shown = new Set([...answer.named, ...group.hits].map((hit) => hit.url))
       const others = (await actions.more(group, answer)).filter((hit) => !shown.has(hit.url))
+      // Pressed twice before the first answer came, or gone with the results that it belonged to.
+      if (!button.isConnected) return
       const lines = others.map((hit) => lineOf(hit, stems))
       list.append(...lines)
-      lines[0]?.querySelector('a')?.focus()
+      // Whoever has walked on meanwhile stays there.
+      if (document.activeElement === button) lines[0]?.querySelector('a')?.focus()
       button.remove()
     })
     section.append(button)
@@ -78,6 +81,7 @@ function sectionOf(heading: string, id: string, count?: number): HTMLElement {
 function lineOf(hit: Hit, stems: ReadonlySet<string>, kind?: string): HTMLElement {
   const link = element('a', 'search-hit')
   link.href = hit.url
+  link.dataset['page'] = hit.page
   const title = element('span', 'search-title')
   title.append(...nodesOf(piecesOfText(hit.title, stems)))
   link.append(title)

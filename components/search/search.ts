@@ -1,6 +1,6 @@
 import type { Answer } from './answer.ts'
 import type { Engine } from './engine.ts'
-import { keysOf } from './keys.ts'
+import { keysOf, replaceKeepingFocus } from './keys.ts'
 import { MAXIMUM_QUERY_LENGTH } from './query.ts'
 import { allPages, element, resultsOf, statusOf } from './render.ts'
 
@@ -45,7 +45,7 @@ export function setUpSearch(root: HTMLElement): void {
     if (keepsAddress) keepInAddress(query)
     if (query.length < SHORTEST_QUERY) {
       answer = Promise.resolve(undefined)
-      show([], [])
+      show(query, [], [])
       return
     }
     answer = answerFor(query)
@@ -61,11 +61,11 @@ export function setUpSearch(root: HTMLElement): void {
       const found = await loaded.answer(query)
       if (query !== asked) return undefined
       const actions = { more: loaded.more, search: (word: string) => replace(word) }
-      show(statusOf(found), resultsOf(found, field.id, actions))
+      show(query, statusOf(found), resultsOf(found, field.id, actions))
       return found
     } catch {
       if (query !== asked) return undefined
-      show([element('p', undefined, NOT_LOADED)], [allPages()])
+      show('', [element('p', undefined, NOT_LOADED)], [allPages()])
       asked = ''
       return undefined
     } finally {
@@ -73,9 +73,11 @@ export function setUpSearch(root: HTMLElement): void {
     }
   }
 
-  function show(messages: HTMLElement[], elements: HTMLElement[]): void {
+  /** Shows what answers a query, and says in the results which: they may be those of a query before the one typed. */
+  function show(query: string, messages: HTMLElement[], elements: HTMLElement[]): void {
     status.replaceChildren(...messages)
-    results.replaceChildren(...elements)
+    replaceKeepingFocus(results, elements, field)
+    results.dataset['query'] = query
   }
 
   function replace(text: string): void {
@@ -86,7 +88,7 @@ export function setUpSearch(root: HTMLElement): void {
 
   /** Opens the first result; one that stands for other words than those typed is first shown. */
   async function openFirst(): Promise<void> {
-    const seen = field.value.trim() === asked
+    const seen = field.value.trim() === results.dataset['query']
     ask()
     const found = await answer
     const first = results.querySelector('a')

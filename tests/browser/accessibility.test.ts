@@ -1,10 +1,12 @@
 import { AxeBuilder } from '@axe-core/playwright'
+import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { onePageOfEachKind } from './pages.ts'
 import { serveSite, type Site } from './site.ts'
 
 const PHONE = { width: 390, height: 844 }
 const STANDARDS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+const COLOUR = 'color-contrast'
 
 let site: Site
 beforeAll(async () => {
@@ -12,25 +14,39 @@ beforeAll(async () => {
 })
 afterAll(() => site.close())
 
-const looks = [
-  { look: 'light', options: { colorScheme: 'light' as const } },
-  { look: 'dark', options: { colorScheme: 'dark' as const } },
-  { look: 'on a phone', options: { viewport: PHONE } },
-]
-const cases = onePageOfEachKind().flatMap((path) => looks.map((look) => ({ path, ...look })))
+async function violations(axe: AxeBuilder): Promise<string[]> {
+  const found = await axe.analyze()
+  return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)
+}
+
+const background = (page: Page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor)
+
+const sideways = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 
 describe('every page kind', () => {
-  it.each(cases)('/$path $look: no accessibility violation, no fault', async ({ path, options }) => {
-    const { page, context, faults } = await site.open(path, options)
-    const { violations } = await new AxeBuilder({ page }).withTags(STANDARDS).analyze()
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)).toEqual(
-      [],
-    )
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    )
-    expect(overflow, 'the page scrolls sideways').toBeLessThanOrEqual(0)
-    expect(faults).toEqual([])
-    await context.close()
-  })
+  it.concurrent.each(onePageOfEachKind())(
+    '/%s light, dark and on a phone: no accessibility violation, no fault',
+    async (path) => {
+      const { page, context, faults } = await site.open(path, { colorScheme: 'light' })
+      expect(await violations(new AxeBuilder({ page }).withTags(STANDARDS)), 'light').toEqual([])
+      expect(await sideways(page), 'the page scrolls sideways').toBeLessThanOrEqual(0)
+
+      // The dark page differs in its colours only.
+      const light = await background(page)
+      await page.emulateMedia({ colorScheme: 'dark' })
+      expect(await background(page)).not.toBe(light)
+      expect(await violations(new AxeBuilder({ page }).withRules(COLOUR)), 'dark').toEqual([])
+
+      // On a phone other parts are shown, in other places, in the same colours.
+      await page.emulateMedia({ colorScheme: 'light' })
+      await page.setViewportSize(PHONE)
+      const phone = new AxeBuilder({ page }).withTags(STANDARDS).disableRules(COLOUR)
+      expect(await violations(phone), 'on a phone').toEqual([])
+      expect(await sideways(page), 'the page scrolls sideways on a phone').toBeLessThanOrEqual(0)
+
+      expect(faults).toEqual([])
+      await context.close()
+    },
+  )
 })

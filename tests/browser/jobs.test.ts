@@ -86,6 +86,7 @@ describe.each(screens)('the three jobs, $screen', ({ options }) => {
 
     // From the drawing to a part, and on along the way until the tank is reached again.
     await page.locator('svg a[href="#part-tank"]').first().click()
+    await page.waitForURL(/#part-tank$/)
     const met: string[] = []
     for (let step = 0; step < 20; step++) {
       const id = new URL(page.url()).hash.slice(1)
@@ -95,7 +96,9 @@ describe.each(screens)('the three jobs, $screen', ({ options }) => {
       expect((await part.innerText()).length, `${id} tells its purpose and what it shows`).toBeGreaterThan(80)
       const next = part.getByRole('link', { name: /^next/i })
       if ((await next.count()) === 0) break
+      const place = await next.first().getAttribute('href')
       await next.first().click()
+      await page.waitForURL((address) => address.hash === place)
     }
     expect(met.slice(0, WAY_OF_THE_FUEL.length)).toEqual(WAY_OF_THE_FUEL.map((id) => `part-${id}`))
     expect(faults).toEqual([])
@@ -121,7 +124,7 @@ describe.each(screens)('the three jobs, $screen', ({ options }) => {
     await form.getByText('Equation, where it holds, worked example and sources').click()
     const all = await form.innerText()
     for (const expected of ['Working', 'ASTM D341', 'Worked example']) expect(all).toContain(expected)
-    expect(await form.locator('svg[role="img"]').count()).toBe(1)
+    await expect.poll(() => form.locator('svg[role="img"]').count()).toBe(1)
     await expect.poll(() => new URL(page.url()).search).toContain('wantedTemperature=60')
     const address = page.url()
     // Texts that say their unit themselves need none beside them.

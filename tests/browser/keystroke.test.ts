@@ -41,7 +41,7 @@ const typeAndRead = (page: Page, name: string, text: string) =>
   )
 
 async function opened(path: string) {
-  const open = await site.open(path, { serviceWorkers: 'block' })
+  const open = await site.open(path)
   await open.page.locator('.calculator-actions[data-ready="true"]').waitFor()
   await open.page.locator('.calculator-drawn[data-lagging="false"]').first().waitFor({ state: 'attached' })
   return open

@@ -45,11 +45,11 @@ beforeAll(async () => {
 })
 afterAll(() => site.close())
 
-/** Opens a page without the worker that keeps the whole site for use offline, and collects the code it fetches. */
+/** Opens a page and collects the code it fetches. */
 async function opened(
   path: string,
 ): Promise<{ page: Page; fetched: Set<string>; calculators: () => string[] }> {
-  const { page } = await site.open('404.html', { serviceWorkers: 'block' })
+  const { page } = await site.open('404.html')
   const fetched = new Set<string>()
   page.on('request', (request) => {
     const { pathname } = new URL(request.url())

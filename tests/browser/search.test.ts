@@ -16,9 +16,28 @@ const field = (page: Page) => page.getByRole('searchbox')
 const hits = (page: Page) => page.locator('.search-hit')
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.className)
 
+/** Waits for the results of that query: while it is typed, those of its first letters may come. */
+async function untilAnswered(page: Page, query: string): Promise<void> {
+  await page.locator(`.search-results[data-query="${query}"]`).waitFor({ state: 'attached' })
+  await hits(page).first().waitFor()
+}
+
 async function typeAndWait(page: Page, query: string): Promise<void> {
   await page.keyboard.type(query)
-  await hits(page).first().waitFor()
+  await untilAnswered(page, query)
+}
+
+/** Holds back what the following answers are made of, as a slow network does. */
+async function holdAnswers(page: Page): Promise<{ asked: () => number; letGo: () => void }> {
+  let asked = 0
+  let letGo = () => {}
+  const held = new Promise<void>((resolve) => (letGo = resolve))
+  await page.route('**/pagefind/fragment/**', async (route) => {
+    asked += 1
+    await held
+    await route.continue()
+  })
+  return { asked: () => asked, letGo }
 }
 
 describe('the search on the start page', () => {
@@ -64,6 +83,68 @@ describe('the search on the start page', () => {
     await page.keyboard.press('Escape')
     expect(await field(page).inputValue()).toBe('')
     await hits(page).first().waitFor({ state: 'detached' })
+    await context.close()
+  })
+
+  it.each([
+    ['the same page in the new results', ['ArrowDown'], /procedures\/suction-strainer\/$/],
+    ['the field when that page is not among them', ['ArrowDown', 'End'], undefined],
+  ])('an answer that comes while one walks the results leaves the focus on %s', async (_, keys, same) => {
+    const { page, context, faults } = await site.open()
+    const standsOn = () =>
+      page.evaluate(() => (document.activeElement as HTMLElement | null)?.dataset['page'])
+    await typeAndWait(page, 'strainer')
+    const { asked, letGo } = await holdAnswers(page)
+    await page.keyboard.insertText(' cover')
+    await expect.poll(asked).toBeGreaterThan(0)
+    for (const key of keys) await page.keyboard.press(key)
+    expect(await focused(page)).toBe('search-hit')
+    const before = await standsOn()
+    letGo()
+    await untilAnswered(page, 'strainer cover')
+    if (same === undefined) {
+      expect(await page.locator(`.search-hit[data-page="${before}"]`).count()).toBe(0)
+      expect(await focused(page)).toBe('search-field')
+    } else {
+      expect(before).toMatch(same)
+      expect(await standsOn()).toBe(before)
+      await page.keyboard.press('Escape')
+      expect(await focused(page)).toBe('search-field')
+    }
+    expect(await field(page).inputValue()).toBe('strainer cover')
+    await page.keyboard.press('Escape')
+    expect(await field(page).inputValue()).toBe('')
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it('is left for the field by Escape from its button too', async () => {
+    const { page, context } = await site.open()
+    await page.locator('[data-search][data-ready]').waitFor()
+    await page.locator('.search-go').focus()
+    await page.keyboard.press('Escape')
+    expect(await focused(page)).toBe('search-field')
+    await context.close()
+  })
+
+  it('shows all of a group once, and the focus goes on to the first of the new lines', async () => {
+    const { page, context } = await site.open()
+    await typeAndWait(page, 'valve')
+    const more = page.locator('.search-more').first()
+    const group = page.locator('.search-group', { has: page.locator('.search-more') }).first()
+    const id = await group.getAttribute('aria-labelledby')
+    const lines = page.locator(`.search-group[aria-labelledby="${id}"] .search-hit`)
+    const shown = await lines.count()
+    await more.evaluate((button: HTMLElement) => {
+      button.focus()
+      // Twice, before the first answer can have come.
+      button.click()
+      button.click()
+    })
+    await expect.poll(() => lines.count()).toBeGreaterThan(shown)
+    expect(await lines.nth(shown).evaluate((line) => line === document.activeElement)).toBe(true)
+    const pages = await lines.evaluateAll((all) => all.map((line) => line.getAttribute('href')))
+    expect(new Set(pages).size).toBe(pages.length)
     await context.close()
   })
 
@@ -120,25 +201,30 @@ describe('the search on the start page', () => {
   it('does not open a page for other words before they were seen', async () => {
     const { page, context } = await site.open()
     await page.locator('[data-search][data-ready]').waitFor()
+    const { asked, letGo } = await holdAnswers(page)
     await page.keyboard.type('fitler')
+    await expect.poll(asked).toBeGreaterThan(0)
     await page.keyboard.press('Enter')
-    await hits(page).first().waitFor()
+    letGo()
+    await untilAnswered(page, 'fitler')
+    await expect.poll(() => focused(page)).toBe('search-hit')
     expect(new URL(page.url()).pathname).toBe(new URL(site.address()).pathname)
     await context.close()
   })
 
   it('finds what was sent off before the search was ready', async () => {
     const { page, context, faults } = await site.open('all/?q=fitler')
-    await hits(page).first().waitFor()
+    await untilAnswered(page, 'fitler')
     expect(await field(page).inputValue()).toBe('fitler')
     expect(faults).toEqual([])
     await context.close()
   })
 
   it('says so when the index cannot be had, and finds again once it can', async () => {
-    const { page, context } = await site.open('', { serviceWorkers: 'block' })
+    const { page, context } = await site.open()
     await page.route('**/search/near.json', (route) => route.abort())
-    await page.keyboard.type('strainer')
+    // In one piece: a letter at a time would be asked for more than once.
+    await page.keyboard.insertText('strainer')
     await page.getByText('could not be loaded').waitFor()
     expect(await page.locator('.search-all').count()).toBe(1)
     await page.unroute('**/search/near.json')
@@ -192,7 +278,7 @@ describe('the search on other pages', () => {
     const address = await onThisPage.getAttribute('href')
     await onThisPage.click()
     await page.getByRole('dialog', { name: 'Search the handbook' }).waitFor({ state: 'hidden' })
-    expect(new URL(page.url()).hash).toBe(new URL(address ?? '', page.url()).hash)
+    await expect.poll(() => new URL(page.url()).hash).toBe(new URL(address ?? '', page.url()).hash)
     await context.close()
   })
 })

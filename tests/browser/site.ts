@@ -24,8 +24,15 @@ export interface OpenPage {
 export interface Site {
   /** Address of a page: `site.address('symptoms/')`. */
   address(path?: string): string
-  /** A new page in a context of its own, on a shop PC's screen unless told otherwise. */
+  /** A new page in a context of its own: see `context`. */
   open(path?: string, options?: BrowserContextOptions): Promise<OpenPage>
+  /**
+   * A new context, on a shop PC's screen and without a service worker unless told otherwise: keeping the whole site
+   * for use offline would cost each context more than what it looks at.
+   */
+  context(options?: BrowserContextOptions): Promise<BrowserContext>
+  /** A new page in a context that is there already. */
+  openIn(context: BrowserContext, path?: string): Promise<OpenPage>
   close(): Promise<void>
 }
 
@@ -60,15 +67,19 @@ export async function serveSite(directory = SITE_DIRECTORY): Promise<Site> {
   })
   const origin = `http://127.0.0.1:${server.port}`
   const address = (path = '') => origin + SITE_BASE + path
+  const newContext = (options: BrowserContextOptions = {}) =>
+    browser.newContext({ viewport: SHOP_SCREEN, locale: 'en-GB', serviceWorkers: 'block', ...options })
+  async function openIn(context: BrowserContext, path = ''): Promise<OpenPage> {
+    const page = await context.newPage()
+    const faults = watch(page, origin)
+    await page.goto(address(path))
+    return { page, context, faults }
+  }
   return {
     address,
-    async open(path = '', options = {}) {
-      const context = await browser.newContext({ viewport: SHOP_SCREEN, locale: 'en-GB', ...options })
-      const page = await context.newPage()
-      const faults = watch(page, origin)
-      await page.goto(address(path))
-      return { page, context, faults }
-    },
+    context: newContext,
+    openIn,
+    open: async (path, options) => openIn(await newContext(options), path),
     async close() {
       await browser.close()
       await server.stop()

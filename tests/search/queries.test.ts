@@ -1,8 +1,10 @@
-import { readFileSync } from 'node:fs'
+import { globSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import type { Page } from 'playwright-core'
+import type { JSHandle, Page } from 'playwright-core'
 import { parse } from 'yaml'
+import type { Engine } from '../../components/search/engine.ts'
+import { notesOn } from '../../components/search/lines.ts'
 import { builtPages } from '../browser/pages.ts'
 import { serveSite } from '../browser/site.ts'
 import type { Site } from '../browser/site.ts'
@@ -18,31 +20,52 @@ interface Query {
 
 const queries = parse(readFileSync('tests/search/queries.yaml', 'utf8')) as Query[]
 const TOP = 3
+/** One query in so many is typed into the field too, as is each that is misspelt. */
+const EVERY = 10
 
 /** Shares of the queries below which the search has become worse than it was. */
 const LEAST_FIRST = 0.8
 const LEAST_TOP = 1
 
+const directory = process.env['SITE_DIRECTORY'] ?? 'dist'
+
 let site: Site
 let page: Page
+let engine: JSHandle<Engine>
 beforeAll(async () => {
   site = await serveSite()
   page = (await site.open()).page
+  // The built module that the field loads when somebody types.
+  const [path = ''] = globSync('_astro/engine.*.js', { cwd: directory })
+  const address = JSON.stringify(site.address(path.replaceAll('\\', '/')))
+  engine = await page.evaluateHandle<Engine>(`import(${address}).then((module) => module.loadEngine())`)
 })
 afterAll(() => site.close())
 
-/** Types a query into the field of the start page; the paths of the results in their order, and the notes. */
-async function search(query: string): Promise<{ paths: string[]; notes: string[] }> {
-  const results = page.locator('.search-results')
-  await page.locator('.search-field').fill('')
-  await results.locator('*').first().waitFor({ state: 'detached' })
+interface Found {
+  /** The results in their order. */
+  paths: string[]
+  notes: string[]
+}
+
+const pathOf = (address: string) => new URL(address, site.address()).href.slice(site.address().length)
+
+/** Asks the search without its field. */
+async function search(query: string): Promise<Found> {
+  const answer = await engine.evaluate((loaded, asked) => loaded.answer(asked), query)
+  const hits = [...answer.named, ...answer.groups.flatMap((group) => group.hits)]
+  return { paths: hits.map(({ url }) => pathOf(url)), notes: notesOn(answer) }
+}
+
+/** Types a query into the field of the start page, and reads what is shown. */
+async function searchByField(query: string): Promise<Found> {
   await page.locator('.search-field').fill(query)
-  await results.locator('*').first().waitFor()
-  const addresses = await results
+  await page.locator(`.search-results[data-query="${query}"]`).waitFor({ state: 'attached' })
+  const addresses = await page
     .locator('.search-hit')
     .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href))
   return {
-    paths: addresses.map((address) => address.slice(site.address().length)),
+    paths: addresses.map(pathOf),
     notes: await page.locator('.search-status .search-note').allTextContents(),
   }
 }
@@ -66,6 +89,13 @@ describe('labelled queries', () => {
     expect(notes.join(' ')).toContain(shown === undefined ? '' : `showing “${shown}”`)
   })
 
+  const some = queries.filter(({ shown }, index) => shown !== undefined || index % EVERY === 0)
+  it.each(some)('$query: the field shows what was found, in that order', async ({ query }) => {
+    const found = await search(query)
+    expect(found.paths).not.toEqual([])
+    expect(await searchByField(query)).toEqual(found)
+  })
+
   it('are found as often as they were', () => {
     const share = (count: number) =>
       `${count} of ${queries.length} (${((100 * count) / queries.length).toFixed(0)} %)`
@@ -76,7 +106,6 @@ describe('labelled queries', () => {
 })
 
 describe('every page that can be found', () => {
-  const directory = process.env['SITE_DIRECTORY'] ?? 'dist'
   const findable = builtPages().filter((path) =>
     readFileSync(join(directory, path, 'index.html'), 'utf8').includes('data-pagefind-body'),
   )

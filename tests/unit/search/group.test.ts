@@ -79,6 +79,7 @@ describe('a result opens', () => {
 describe('order', () => {
   const hit = (title: string, fit: number, score: number, kind: KindOfResult = 'symptom'): Hit => ({
     title,
+    page: `/${title}/`,
     url: `/${title}/`,
     kind,
     summary: '',
