@@ -30,7 +30,7 @@ const sideways = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 
 describe('every page kind', () => {
-  it.concurrent.each(onePageOfEachKind())(
+  it.each(onePageOfEachKind())(
     '/%s light, dark and on a phone: no accessibility violation, no fault',
     async (path) => {
       const { page, context, faults } = await site.open(path, { colorScheme: 'light' })
