@@ -1,5 +1,5 @@
 // Runs every check by name, so that a red line says what broke, and closes with `N passed, N failed`.
-import { spawnSync } from 'node:child_process'
+import { spawn } from 'node:child_process'
 import { existsSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -12,38 +12,48 @@ const SUB_PATH_DIRECTORY = join(scratch, 'site')
 
 const totals = { passed: 0, failed: 0 }
 
+/** Runs a program and collects what it says; `green` when it ended well. */
 function run(words, environment = {}) {
-  const result = spawnSync(lockedNode(), words, {
-    stdio: 'inherit',
-    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...environment },
+  return new Promise((resolve) => {
+    const child = spawn(lockedNode(), words, {
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...environment },
+    })
+    const said = []
+    for (const stream of [child.stdout, child.stderr]) stream.on('data', (piece) => said.push(piece))
+    const end = (green) => resolve({ green, output: Buffer.concat(said).toString() })
+    child.on('error', (error) => {
+      said.push(Buffer.from(String(error)))
+      end(false)
+    })
+    child.on('close', (code) => end(code === 0))
   })
-  return result.status === 0
 }
 
-function step(name, check) {
-  console.log(`\n== ${name}`)
+/** Runs a check; what it said is printed in one piece when it has ended, since another may run beside it. */
+async function step(name, check) {
+  console.log(`.. ${name}`)
   const started = Date.now()
-  let counted
+  let result
   try {
-    counted = check()
+    result = await check()
   } catch (error) {
-    console.error(error instanceof Error ? error.message : error)
-    counted = false
+    result = { green: false, output: String(error instanceof Error ? error.message : error) }
   }
-  const { passed, failed } =
-    typeof counted === 'object' ? counted : { passed: Number(counted), failed: Number(!counted) }
+  const { green, output = '', passed = Number(green), failed = Number(!green) } = result
   totals.passed += passed
   totals.failed += failed
-  console.log(
-    `== ${name}: ${failed === 0 ? 'passed' : 'FAILED'} (${((Date.now() - started) / 1000).toFixed(1)} s)`,
-  )
+  console.log(`== ${name}`)
+  if (output.trim() !== '') console.log(output.trim())
+  const seconds = ((Date.now() - started) / 1000).toFixed(1)
+  console.log(`== ${name}: ${failed === 0 ? 'passed' : 'FAILED'} (${seconds} s)\n`)
 }
 
 /** A Vitest run counts each of its tests; a run that could not start counts as one failure. */
-function vitest(name, folders, environment = {}) {
-  step(name, () => {
+function vitest(name, words, environment = {}) {
+  return step(name, async () => {
     const report = join(scratch, `${name.replaceAll(' ', '-')}.json`)
-    const green = run(
+    const { green, output } = await run(
       [
         commandScript('vitest'),
         'run',
@@ -52,46 +62,57 @@ function vitest(name, folders, environment = {}) {
         '--reporter=default',
         '--reporter=json',
         `--outputFile.json=${report}`,
-        ...folders,
+        ...words,
       ],
       environment,
     )
-    if (!existsSync(report)) return false
+    if (!existsSync(report)) return { green: false, output }
     const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(report, 'utf8'))
-    return { passed: numPassedTests, failed: green ? numFailedTests : Math.max(1, numFailedTests) }
+    const failed = green ? numFailedTests : Math.max(1, numFailedTests)
+    return { green, output, passed: numPassedTests, failed }
   })
 }
 
-const tool = (packageName, ...words) => run([commandScript(packageName), ...words])
-const build = (words, environment) => run([commandScript('astro'), 'build', ...words], environment)
+const tool = (name, packageName, ...words) => step(name, () => run([commandScript(packageName), ...words]))
+const build = (name, words, environment) =>
+  step(name, () => run([commandScript('astro'), 'build', ...words], environment))
 
-step('browser installed', () => {
+await step('browser installed', async () => {
   ensureChromium()
-  return true
+  return { green: true }
 })
-step('types', () => tool('astro', 'check'))
-step('lint', () => tool('oxlint', '-c', 'tests/lint/oxlint.json', '--deny-warnings', '.'))
-step('format', () => tool('prettier', '--check', '.', '!content/**', '!tests/reference/**'))
-vitest('units, references, laws, content', [
-  'tests/unit',
-  'tests/reference',
-  'tests/property',
-  'tests/content',
+
+/** One after the other: each keeps one core busy, and all of them write what Astro keeps between its runs. */
+async function typesAndBuilds() {
+  await tool('types', 'astro', 'check')
+  rmSync('dist', { recursive: true, force: true })
+  await build('build', [])
+  await build('build at a sub-path', ['--outDir', SUB_PATH_DIRECTORY], { BASE_PATH: SUB_PATH })
+}
+
+/** What needs no build. */
+async function sources() {
+  await tool('lint', 'oxlint', '-c', 'tests/lint/oxlint.json', '--deny-warnings', '.')
+  await tool('format', 'prettier', '--check', '.', '!content/**', '!tests/reference/**')
+  await vitest('units, references, laws, content', [
+    'tests/unit',
+    'tests/reference',
+    'tests/property',
+    'tests/content',
+  ])
+}
+
+await Promise.all([typesAndBuilds(), sources()])
+await Promise.all([
+  tool('html', 'html-validate', '--config', 'tests/lint/html-validate.json', 'dist'),
+  vitest('browser, at the root', ['tests/browser/root.test.ts']),
 ])
-rmSync('dist', { recursive: true, force: true })
-step('build', () => build([]))
-step('html', () => tool('html-validate', '--config', 'tests/lint/html-validate.json', 'dist'))
-step('build at a sub-path', () => build(['--outDir', SUB_PATH_DIRECTORY], { BASE_PATH: SUB_PATH }))
-vitest('browser, at the root', ['tests/browser/root.test.ts'])
-vitest(
+await vitest(
   'browser, at a sub-path',
   ['tests/browser', 'tests/search', '--exclude', 'tests/browser/root.test.ts'],
-  {
-    SITE_DIRECTORY: SUB_PATH_DIRECTORY,
-    SITE_BASE: SUB_PATH,
-  },
+  { SITE_DIRECTORY: SUB_PATH_DIRECTORY, SITE_BASE: SUB_PATH },
 )
 
 rmSync(scratch, { recursive: true, force: true })
-console.log(`\n${totals.passed} passed, ${totals.failed} failed`)
+console.log(`${totals.passed} passed, ${totals.failed} failed`)
 process.exitCode = totals.failed === 0 ? 0 : 1
