@@ -38,8 +38,7 @@ const WHOLE_ADDRESS =
   /\?v=1&\w+=two-points&firstTemperature=40\+degC&firstViscosity=404\+[^&]+&secondTemperature=100\+degC&secondViscosity=28[.0]*\+[^&]+&wantedTemperature=61\+degC&cloudPoint=0\+degC$/
 
 /** The page waits for a pause before it writes its address. */
-const query = (page: Page) => new URL(page.url()).search
-const untilQuery = (page: Page) => expect.poll(() => query(page))
+const query = (page: Page) => () => new URL(page.url()).search
 
 describe('what is typed', () => {
   it('changes the result at once, and the working with it', () =>
@@ -183,25 +182,25 @@ describe('the address', () => {
       await field(page, 'wantedTemperature').fill('59')
       await unit(page, 'kinematicViscosity').selectOption('m2/s')
       result = await value(page)
-      await untilQuery(page).toContain('wantedTemperature=59+degF')
-      await untilQuery(page).toContain('kinematicViscosity.unit=')
-      address = query(page)
+      await expect.poll(query(page)).toContain('wantedTemperature=59+degF')
+      await expect.poll(query(page)).toContain('kinematicViscosity.unit=')
+      address = query(page)()
     })
     await withCalculator(VISCOSITY + address, async ({ page }) => {
       expect(await value(page)).toBe(result)
       expect(await field(page, 'wantedTemperature').inputValue()).toBe('59')
       // Time in which a page that writes another address would do it.
       await page.waitForTimeout(700)
-      expect(query(page)).toBe(address)
+      expect(query(page)()).toBe(address)
     })
   })
 
   it('holds nothing while nothing differs from the start', () =>
     withCalculator(VISCOSITY, async ({ page }) => {
       await field(page, 'wantedTemperature').fill('61')
-      await untilQuery(page).toMatch(WHOLE_ADDRESS)
+      await expect.poll(query(page)).toMatch(WHOLE_ADDRESS)
       await field(page, 'wantedTemperature').fill('60')
-      await untilQuery(page).toBe('')
+      await expect.poll(query(page)).toBe('')
     }))
 
   it('that is hostile or broken is named as text, never run, and the rest is used', () => {
@@ -252,7 +251,7 @@ describe('the address', () => {
       const text = second.locator('input[type="text"]').first()
       const before = await text.inputValue()
       await text.fill(`${before}1`)
-      await untilQuery(page).toMatch(new RegExp(`^\\?${id}\\.v=1&${id}\\.`))
+      await expect.poll(query(page)).toMatch(new RegExp(`^\\?${id}\\.v=1&${id}\\.`))
       expect(await page.locator('.address-problems li').count()).toBe(0)
     }))
 })
