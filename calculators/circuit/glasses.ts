@@ -72,7 +72,8 @@ function viewOf(
   const density = fluid.density(fields.temperature[node] ?? conditions.ambientTemperature)
   // How high fuel at rest would stand in it, against the air.
   const column = (pressure - conditions.airPressure) / (density * GRAVITY)
-  const standing = Math.min(1, Math.max(0, 0.5 + column / (HEIGHT * bore)))
+  // A branch that holds gas holds nothing up.
+  const standing = Math.min(1, Math.max(0, 0.5 + column / (HEIGHT * bore))) / (1 + ratio)
   const fill = Math.max(running, standing)
   // Gas in a trickle that runs down the wall is not seen; a glass that stands still has let its gas rise.
   const gas = running > 0 || main ? ratio / (1 + ratio) : 0
