@@ -108,7 +108,10 @@ function wordsOf(
   const start = look.startsWith('full') && from !== 'through' ? 'full' : look
   const words: string[] = [start]
   if (from === 'drain') words.push('rising from its drain')
-  if (from === 'valve') words.push(standing >= FULL_FROM ? 'running from above into a drain that is held up' : 'running from above')
+  if (from === 'valve')
+    words.push(
+      standing >= FULL_FROM ? 'running from above into a drain that is held up' : 'running from above',
+    )
   if (gas > SEEN && look !== 'empty' && start !== 'full with bubbles') words.push('with bubbles')
   if (milky) words.push('milky')
   if (dirt > 0.8) words.push('hardly to be seen for dirt')
