@@ -1,8 +1,17 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parse } from 'yaml'
+import type { PartKindId } from '../../calculators/circuit/part-kinds.ts'
+import type { FuelData } from '../../calculators/circuit/read-model.ts'
+import type { SetPoint } from '../../calculators/circuit/read-figures.ts'
 
 const CONTENT = join(process.cwd(), 'content')
+
+/** The plant for whose circuit the articles are written. */
+export const ARTICLES_PLANT = 'pq-12'
+
+/** The plant that the build shows: PLANT=my-plant npm run build takes content/plants/my-plant.yaml. */
+export const shownPlant = (): string => process.env['PLANT'] ?? ARTICLES_PLANT
 
 /** Ids of a collection that keeps one file an entry: the file names without their ending. */
 export function idsOfFolder(collection: string): string[] {
@@ -23,6 +32,46 @@ export function idsOfFile(path: string): string[] {
 export function keysIn(path: string, field: string): string[] {
   const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>
   return Object.keys((data[field] ?? {}) as object)
+}
+
+/** A text at the top of one YAML file: the circuit of a plant, say. */
+export function textIn(path: string, field: string): string {
+  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>
+  return String(data[field])
+}
+
+export type SetPoints = Readonly<Record<string, SetPoint>>
+
+/** Set points of a plant by id, each with its kind and its value as its file gives them. */
+export function setPointsOf(plant: string): SetPoints {
+  const { setPoints } = parse(readFileSync(join(CONTENT, `plants/${plant}.yaml`), 'utf8')) as {
+    setPoints: SetPoints
+  }
+  return setPoints
+}
+
+/** The fuels by id, as their files give them. */
+export function fuelsOf(): Readonly<Record<string, FuelData>> {
+  const read = (id: string) => parse(readFileSync(join(CONTENT, `fuels/${id}.yaml`), 'utf8')) as FuelData
+  return Object.fromEntries(idsOfFolder('fuels').map((id) => [id, read(id)]))
+}
+
+/** What a fault's bends need to know of a circuit, read before its schema has seen it. */
+interface RawCircuit {
+  readonly plant: string
+  readonly elements: readonly {
+    readonly id: string
+    readonly count?: number
+    readonly model: { readonly kind: PartKindId; readonly [parameter: string]: string }
+  }[]
+  readonly connections: readonly {
+    readonly pipe?: { readonly id: string; readonly [parameter: string]: string }
+  }[]
+}
+
+/** A circuit as its file gives it. */
+export function rawCircuit(id: string): RawCircuit {
+  return parse(readFileSync(join(CONTENT, `circuits/${id}.yaml`), 'utf8')) as RawCircuit
 }
 
 /** Ids of the calculators: their folders' names. */

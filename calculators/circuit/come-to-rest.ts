@@ -1,0 +1,127 @@
+import { solveNet, type Law } from '../hydraulics/network/index.ts'
+import { carry } from './carry.ts'
+import { networkOf } from './circuit-net.ts'
+import { drawIn } from './draw-in.ts'
+import { coldFields, copyOf, type Fields } from './fields.ts'
+import { meter } from './governor.ts'
+import { outwardLaw } from './laws.ts'
+import { linkLaws } from './link-laws.ts'
+import { reasonOf } from './reasons.ts'
+import { settlingOf } from './settling.ts'
+import { setFixedPressures, type Situation } from './situation.ts'
+import type { NoState } from './types.ts'
+import { pressureUnderVent } from './vent.ts'
+
+/** Rounds of the outer loop; what has not come to rest by then does not. */
+const MOST_ROUNDS = 200
+
+/** At rest when from one round to the next no pressure moves more than this [Pa], no temperature more than this [K]. */
+const PRESSURE_AT_REST = 0.05
+const TEMPERATURE_AT_REST = 1e-4
+/** No flow moves by more than this share of the largest, or of a drop a second where hardly anything flows. [-] */
+const SHARE_AT_REST = 1e-7
+const HARDLY_ANY = 5e-6
+
+/** Fields that have come to rest. */
+export interface Rest {
+  readonly fields: Fields
+  /** What leaves through the hole of each part. [m³/s] */
+  readonly leaks: readonly { readonly part: number; readonly flow: number }[]
+  readonly solutions: number
+  /** [m³/s] */
+  readonly residual: number
+}
+
+function outwardLaws(situation: Situation, fields: Fields, holes: readonly number[]): Law[] {
+  const { topology, fluid, parameters } = situation
+  return holes.map((part) => {
+    const temperature = fields.temperature[topology.holeNode[part] as number] as number
+    return outwardLaw(parameters.values[part]?.airHole ?? 0, {
+      density: fluid.density(temperature),
+      kinematicViscosity: fluid.kinematicViscosity(temperature),
+    })
+  })
+}
+
+/**
+ * Solves net, heat, gas, engine and vent in turns until they agree.
+ * @param situation of the state
+ * @param start fields of a state of the same circuit; those of a cold one where there are none
+ * @returns the fields at rest, or why there are none
+ * @source common practice (successive substitution)
+ */
+export function comeToRest(situation: Situation, start: Fields | undefined): Rest | NoState {
+  const { model, conditions } = situation
+  const { net, holes } = networkOf(situation)
+  const fields = start ? copyOf(start) : coldFields(situation)
+  const ownLinks = model.links.length
+  let flows: Float64Array = new Float64Array(net.net.links.length)
+  flows.set(fields.flow)
+  const slopes = new Float64Array(ownLinks)
+  const loss = { drop: 0, slope: 0 }
+  const pressures = new Float64Array(net.net.nodes.length).fill(conditions.airPressure)
+  const gas = settlingOf(model.nodes.length)
+  const surface = settlingOf(1)
+  const onSurface = Float64Array.of(fields.onSurface)
+  const metering = settlingOf(model.cylinders)
+  const before = { pressure: fields.pressure.slice(), temperature: fields.temperature.slice() }
+  let worst = ''
+  meter(situation, fields, metering, start !== undefined)
+  for (let round = 1; round <= MOST_ROUNDS; round++) {
+    setFixedPressures(situation, fields.onSurface, pressures)
+    const laws = linkLaws(situation, fields, slopes)
+    laws.push(...outwardLaws(situation, fields, holes))
+    const solved = solveNet(net, { laws, pressures }, { start: flows })
+    if (!solved.converged) return { ok: false, reason: reasonOf(situation, solved.worst) }
+    before.pressure.set(fields.pressure)
+    before.temperature.set(fields.temperature)
+    flows = solved.flows
+    const moved = flowMovement(fields.flow, flows)
+    fields.flow.set(flows.subarray(0, ownLinks))
+    fields.pressure.set(solved.pressures.subarray(0, model.nodes.length))
+    for (let place = 0; place < ownLinks; place++) {
+      laws[place]?.(fields.flow[place] as number, loss)
+      slopes[place] = loss.slope
+    }
+    drawIn(situation, fields, holes, gas)
+    carry(situation, fields)
+    meter(situation, fields, metering, true)
+    surface.wanted[0] = pressureUnderVent(situation, fields)
+    surface.move(onSurface)
+    const surfaceMoved = Math.abs((onSurface[0] as number) - fields.onSurface) / PRESSURE_AT_REST
+    fields.onSurface = onSurface[0] as number
+    const far = farthest(before, fields)
+    if (Math.max(moved, far.share, surfaceMoved) <= 1 && round > 1) {
+      const leaks = holes.map((part, place) => ({ part, flow: flows[ownLinks + place] as number }))
+      return { fields, leaks, solutions: round, residual: solved.residual }
+    }
+    worst = model.nodes[far.node]?.id ?? ''
+  }
+  return { ok: false, reason: reasonOf(situation, worst) }
+}
+
+/** How far the flows have moved, over what counts as rest. */
+function flowMovement(before: Float64Array, now: Float64Array): number {
+  let [moved, most] = [0, HARDLY_ANY]
+  for (let place = 0; place < before.length; place++) {
+    const flow = now[place] as number
+    moved = Math.max(moved, Math.abs(flow - (before[place] as number)))
+    most = Math.max(most, Math.abs(flow))
+  }
+  return moved / (SHARE_AT_REST * most)
+}
+
+/** How far pressures and temperatures have moved, over what counts as rest, and where most. */
+function farthest(
+  before: { readonly pressure: Float64Array; readonly temperature: Float64Array },
+  now: Fields,
+): { share: number; node: number } {
+  let [share, node] = [0, 0]
+  for (let place = 0; place < now.pressure.length; place++) {
+    const pressed = Math.abs((now.pressure[place] as number) - (before.pressure[place] as number))
+    const warmed = Math.abs((now.temperature[place] as number) - (before.temperature[place] as number))
+    const moved = Math.max(pressed / PRESSURE_AT_REST, warmed / TEMPERATURE_AT_REST)
+    if (moved > share) [share, node] = [moved, place]
+  }
+  return { share, node }
+}
