@@ -31,7 +31,7 @@ describe.each(places)('$fault in $circuit', ({ fault, circuit }) => {
     }
   })
 
-  test(SILENT.has(fault) ? 'shows nothing by itself' : 'shows something at its worst', () => {
+  test('shows something at its worst, or is known to show nothing by itself', () => {
     expect(signs(circuit, { [fault]: 1 }).length > 0).toBe(!SILENT.has(fault))
   })
 })
