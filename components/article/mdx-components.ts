@@ -1,6 +1,7 @@
 import Calculator from '../calculator/Calculator.astro'
 import CircuitDrawing from '../circuit/CircuitDrawing.astro'
 import CircuitParts from '../circuit/CircuitParts.astro'
+import GlassSigns from '../circuit/GlassSigns.astro'
 import Caution from './Caution.astro'
 import Cite from './Cite.astro'
 import Formula from './Formula.astro'
@@ -24,6 +25,7 @@ export const mdxComponents = {
   Formula,
   FromMemory,
   FuelTable,
+  GlassSigns,
   PageLink,
   Practice,
   Quantity,

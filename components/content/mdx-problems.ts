@@ -37,6 +37,8 @@ function idAttributes(): Readonly<Record<string, readonly [readonly string[], Re
     'Calculator setPoints': [setPoints, valuesOfObject],
     'CircuitDrawing circuit': [circuits, asItStands],
     'CircuitParts circuit': [circuits, asItStands],
+    'GlassSigns circuit': [circuits, asItStands],
+    'GlassSigns of': [idsOfFolder('faults'), quotedTexts],
     'PageLink to': [pagePaths(), withoutAnchor],
   }
 }

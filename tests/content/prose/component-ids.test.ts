@@ -31,6 +31,8 @@ test.each([
     '<Calculator setPoints>: «none»',
     'tank-volume',
   ],
+  ['<GlassSigns of={["none"]} />', '<GlassSigns of>: «none»', 'injector-passes-gas'],
+  ['<GlassSigns circuit="none" of={["glass-dirty"]} />', '<GlassSigns circuit>: «none»', 'pq-12'],
   [
     '<PageLink to="circuit/none#x">a</PageLink>',
     '<PageLink to>: «circuit/none»',
