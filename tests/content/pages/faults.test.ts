@@ -5,7 +5,7 @@ import { entriesOf, type Fault, type Symptom } from './content.ts'
 
 const symptoms = entriesOf<Symptom>('symptoms')
 const faults = entriesOf<Fault>('faults')
-const faultIds = faults.map((fault) => fault.id)
+const faultIds = new Set(faults.map((fault) => fault.id))
 const procedureIds = entriesOf('procedures').map((procedure) => procedure.id)
 
 /** Likeliest first: a cause may not stand before one that is met more often by two grades. */
@@ -14,7 +14,7 @@ const grade: Record<string, number> = { common: 0, occasional: 1, rare: 2 }
 describe.each(symptoms)('symptom $id', ({ data }) => {
   test('each cause is a fault, named once', () => {
     const causes = data.causes.map((cause) => cause.fault)
-    expect(causes.filter((cause) => !faultIds.includes(cause))).toEqual([])
+    expect(causes.filter((cause) => !faultIds.has(cause))).toEqual([])
     expect(new Set(causes).size).toBe(causes.length)
   })
 
