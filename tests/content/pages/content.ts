@@ -27,6 +27,8 @@ export interface Fault {
   readonly frequency: string
   readonly confirm: string
   readonly procedure: string
+  /** By id of the circuit. */
+  readonly bends: Readonly<Record<string, readonly unknown[]>>
 }
 
 /** Entries of a collection that keeps one file an entry. */
