@@ -68,12 +68,12 @@ describe('bubbles while priming point to the suction side', () => {
   })
 
   test.each(circuitIds)('%s: whatever lets air into the suction side shows them at every size', (id) => {
-    const letsIn = ['airHole', 'churnedAir', 'leakBack']
+    const letsIn = new Set(['airHole', 'churnedAir', 'leakBack'])
     const { faults, sweep, onSuctionSide } = circuits[id]
     const leaks = faults.filter(
       (fault) =>
         onSuctionSide(fault) &&
-        fault.bends[id]?.some((bend) => 'parameter' in bend && letsIn.includes(bend.parameter)),
+        fault.bends[id]?.some((bend) => 'parameter' in bend && letsIn.has(bend.parameter)),
     )
     expect(leaks.length).toBeGreaterThanOrEqual(7)
     // At its full size the pipe stands in air, and there is no fuel left to bubble.
