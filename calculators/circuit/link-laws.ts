@@ -193,7 +193,9 @@ function pumpLaw(
       displaced,
       slip: slipAt(constant, 1, density * fluid.kinematicViscosity(temperature)),
       lastFlow: fields.flow[place] as number,
-      lastPressure: fields.pressure[link.from] as number,
+      lastPressure: topology.loopPumps.includes(place)
+        ? (fields.drawnAt[place] as number)
+        : (fields.pressure[link.from] as number),
       fall,
       liquidShare: (pressure) => 1 / (1 + gasRatio(situation, fields, link.from, pressure)),
     },
