@@ -9,6 +9,9 @@ import type { DrawnCircuit, DrawnElement } from './types.ts'
 /** Room about the sheet for the frame of a part at its edge. */
 const EDGE = 6
 
+/** More to the sides where readings stand under the labels, which are longer than these. */
+const LIVE_EDGE = 26
+
 /** What a drawing shows of a circuit that runs; without it the drawing shows the circuit as built. */
 export interface LiveDrawing {
   /** Looks of the lines by their index in the data. */
@@ -38,10 +41,11 @@ export function CircuitDrawing({ circuit, id, linkOf, live }: Props) {
   const width = circuit.size.width * STEP
   const height = circuit.size.height * STEP
   const marks = marksOf(circuit.elements)
+  const side = live ? LIVE_EDGE : EDGE
   return (
     <svg
       class={live ? 'circuit-sheet circuit-live' : 'circuit-sheet'}
-      viewBox={`${-EDGE} ${-EDGE} ${width + 2 * EDGE} ${height + 2 * EDGE}`}
+      viewBox={`${-side} ${-EDGE} ${width + 2 * side} ${height + 2 * EDGE}`}
       // A fieldset is no part of SVG, and as an image the drawing would hide its links from those who hear it.
       // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
       role="group"
@@ -82,7 +86,7 @@ export function CircuitDrawing({ circuit, id, linkOf, live }: Props) {
       {circuit.elements.map((element) => (
         <PartLink
           key={element.id}
-          element={live ? { ...element, note: live.note(element) ?? element.note } : element}
+          element={element}
           mark={marks.get(element.id) ?? ''}
           href={linkOf(element.id)}
           live={live}
@@ -109,7 +113,7 @@ function PlacedSymbol({ element, live }: { element: DrawnElement; live: LiveDraw
 
 /** The part's label, and over its symbol a frame that takes the pointer. */
 function PartLink({
-  element,
+  element: asBuilt,
   mark,
   href,
   live,
@@ -119,6 +123,8 @@ function PartLink({
   href: string
   live: LiveDrawing | undefined
 }) {
+  const reading = live?.note(asBuilt)
+  const element = reading === undefined ? asBuilt : { ...asBuilt, note: reading }
   const name = [mark, element.label, element.note ?? ''].join(' ').trim()
   const choose = (event: Event): void => {
     event.preventDefault()
@@ -135,7 +141,7 @@ function PartLink({
     >
       <Frame box={symbolBox(element)} around="symbol" />
       <Frame box={labelBox(element)} around="label" />
-      <PartLabel element={element} mark={mark} />
+      <PartLabel element={element} mark={mark} reads={reading !== undefined} />
     </a>
   )
 }

@@ -16,7 +16,7 @@ export function ColourKey({ htmlId, colouring, scale, choose }: Props) {
   return (
     <div class="colour-key">
       <fieldset class="colour-choice">
-        <legend>Colour of the lines</legend>
+        <legend class="unseen">Colour of the lines</legend>
         {(Object.keys(names) as Colouring[]).map((name) => (
           <label key={name}>
             <input
@@ -30,45 +30,57 @@ export function ColourKey({ htmlId, colouring, scale, choose }: Props) {
           </label>
         ))}
       </fieldset>
-      {scale && (
-        <div class="colour-scale">
-          <svg viewBox="0 0 350 34" width="350" height="34" role="img" aria-label={scaleWords(colouring, scale)}>
-            {Array.from({ length: SHADES }, (_, shade) => (
-              <g key={shade} class={shadeClass(shade)}>
-                <rect class="colour-swatch" x={10 + shade * 28} y="1" width="28" height="14" />
-              </g>
-            ))}
-            {scale.borders.map((border, index) =>
-              index % 2 === 0 ? (
-                <g key={index}>
-                  <path class="colour-tick" d={`M${10 + index * 28} 15V19`} />
-                  <text class="colour-number" x={10 + index * 28} y="31">
-                    {border}
-                  </text>
-                </g>
-              ) : null,
-            )}
-            <text class="colour-unit" x="308" y="31">
-              {scale.unit.trim()}
-            </text>
-          </svg>
-          {scale.below && (
-            <span class="colour-below">
-              <svg viewBox="0 0 30 14" width="30" height="14" aria-hidden="true">
-                <g class={shadeClass('below')}>
-                  <path class="circuit-line circuit-casing" d="M0 7H30" />
-                  <path class="circuit-line circuit-line-suction" d="M0 7H30" />
-                </g>
-              </svg>
-              {scale.below}
-            </span>
-          )}
-        </div>
-      )}
+      {scale && <ScaleBar colouring={colouring} scale={scale} />}
     </div>
   )
 }
 
-function scaleWords(colouring: Colouring, { borders, unit }: Scale): string {
-  return `${names[colouring]} from dark to light: ${borders[0]} to ${borders.at(-1)}${unit} in ${SHADES} even steps, the last for all that is above`
+const SWATCH = 28
+/** The swatch for what lies below the scale stands apart, before it. */
+const FIRST = 52
+
+function ScaleBar({ colouring, scale }: { colouring: Colouring; scale: Scale }) {
+  const width = FIRST + SHADES * SWATCH + 46
+  return (
+    <svg
+      class="colour-scale"
+      viewBox={`0 0 ${width} 34`}
+      width={width}
+      height="34"
+      role="img"
+      aria-label={scaleWords(colouring, scale)}
+    >
+      {scale.below && (
+        <g class={shadeClass('below')}>
+          <rect class="colour-swatch" x="10" y="1" width={SWATCH} height="14" />
+          <text class="colour-number" x="24" y="31">
+            below
+          </text>
+        </g>
+      )}
+      {Array.from({ length: SHADES }, (_, shade) => (
+        <g key={shade} class={shadeClass(shade)}>
+          <rect class="colour-swatch" x={FIRST + shade * SWATCH} y="1" width={SWATCH} height="14" />
+        </g>
+      ))}
+      {scale.borders.map((border, index) =>
+        index % 2 === 0 ? (
+          <g key={index}>
+            <path class="colour-tick" d={`M${FIRST + index * SWATCH} 15V19`} />
+            <text class="colour-number" x={FIRST + index * SWATCH} y="31">
+              {border}
+            </text>
+          </g>
+        ) : null,
+      )}
+      <text class="colour-unit" x={FIRST + SHADES * SWATCH + 16} y="31">
+        {scale.unit}
+      </text>
+    </svg>
+  )
+}
+
+function scaleWords(colouring: Colouring, { borders, unit, below }: Scale): string {
+  const lowest = below ? `; ${below} are drawn empty` : ''
+  return `${names[colouring]} from dark to light: ${borders[0]} to ${borders.at(-1)} ${unit} in ${SHADES} even steps, the last for all that is above${lowest}`
 }

@@ -28,7 +28,7 @@ export function ConditionControls({ data, htmlId, setting, system, offered, send
     <div class="conditions">
       {offered.includes('state') && (
         <fieldset class="states">
-          <legend>State</legend>
+          <legend class="unseen">State</legend>
           <div class="states-row">
             {operatingStates.map((state) => (
               <label key={state} class="state" title={stateNotes[state]}>

@@ -1,7 +1,8 @@
 import type { CircuitState } from '../../../calculators/circuit/types.ts'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
+import { finest, fullFlowOf } from './looks.ts'
 import type { BenchData, Setting } from './types.ts'
-import { capital, labelOf, shownChange, shownReading, shownValue, stateNames } from './words.ts'
+import { capital, computedValue, labelOf, shownChange, shownReading, shownValue, stateNames } from './words.ts'
 
 interface Props {
   data: BenchData
@@ -65,6 +66,7 @@ export function Facts({ data, htmlId, setting, now, health, system }: Props) {
 /** Flow, pressure and temperature along the way; computed, where no instrument stands. */
 function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>) {
   const air = now.conditions.airPressure
+  const finestFlow = finest.flowShare * fullFlowOf(health)
   return (
     <Scroller label="Lines">
       <table>
@@ -87,11 +89,13 @@ function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>)
             return (
               <tr key={connection}>
                 <th scope="row">{drawn.pipe?.label ?? endWords(data, drawn.from, drawn.to)}</th>
-                <td>{shownValue(flow, 'volumeFlow', system)}</td>
-                <td>{usual ? shownValue(usual.flow, 'volumeFlow', system) : '–'}</td>
-                <td>{shownValue((from.pressure + to.pressure) / 2 - air, 'gaugePressure', system)}</td>
-                <td>{shownValue(to.temperature, 'temperature', system)}</td>
-                <td>{shownValue(to.gas, 'ratio', system)}</td>
+                <td>{computedValue(flow, 'volumeFlow', system, finestFlow)}</td>
+                <td>{usual ? computedValue(usual.flow, 'volumeFlow', system, finestFlow) : '–'}</td>
+                <td>
+                  {computedValue((from.pressure + to.pressure) / 2 - air, 'gaugePressure', system, finest.pressure)}
+                </td>
+                <td>{computedValue(to.temperature, 'temperature', system, finest.temperature)}</td>
+                <td>{computedValue(to.gas, 'ratio', system, finest.gas)}</td>
               </tr>
             )
           })}

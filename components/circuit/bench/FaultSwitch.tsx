@@ -26,7 +26,8 @@ export function FaultSwitch({ fault, severity, htmlId, send }: Props) {
       {on && (
         <SliderField
           htmlId={`${htmlId}-severity`}
-          label={`How bad: ${fault.title}`}
+          label="How bad"
+          of={fault.title}
           kind="ratio"
           value={severity}
           least={0}

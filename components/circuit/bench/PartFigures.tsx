@@ -1,7 +1,8 @@
 import type { CircuitState, FlowPoint, PartState } from '../../../calculators/circuit/types.ts'
 import type { KindId, UnitSystem } from '../../../calculators/quantity/types.ts'
+import { finest, fullFlowOf } from './looks.ts'
 import type { BenchData } from './types.ts'
-import { capital, shownReading, shownValue } from './words.ts'
+import { capital, computedValue, shownReading } from './words.ts'
 
 interface Props {
   data: BenchData
@@ -67,20 +68,20 @@ function fuelRows(now: CircuitState, health: CircuitState, id: string, system: U
   const part = now.parts.find((candidate) => candidate.id === id)
   const usual = health.parts.find((candidate) => candidate.id === id)
   if (part === undefined || usual === undefined || !carriesFuel(part, usual)) return []
-  const row = (name: string, kind: KindId, value: (state: PartState, air: number) => number): Row => [
+  const row = (name: string, kind: KindId, step: number, value: (state: PartState, air: number) => number): Row => [
     name,
-    shownValue(value(part, now.conditions.airPressure), kind, system),
-    shownValue(value(usual, health.conditions.airPressure), kind, system),
+    computedValue(value(part, now.conditions.airPressure), kind, system, step),
+    computedValue(value(usual, health.conditions.airPressure), kind, system, step),
   ]
   const gauge = (point: (state: PartState) => FlowPoint) => (state: PartState, air: number) =>
     point(state).pressure - air
   const gassy = part.out.gas > NO_GAS || usual.out.gas > NO_GAS
   return [
-    row('Flow', 'volumeFlow', ({ flow }) => flow),
-    row('Pressure before it', 'gaugePressure', gauge((state) => state.in)),
-    row('Pressure behind it', 'gaugePressure', gauge((state) => state.out)),
-    row('Temperature behind it', 'temperature', ({ out }) => out.temperature),
-    ...(gassy ? [row('Gas behind it', 'ratio', ({ out }) => out.gas)] : []),
+    row('Flow', 'volumeFlow', finest.flowShare * fullFlowOf(health), ({ flow }) => flow),
+    row('Pressure before it', 'gaugePressure', finest.pressure, gauge((state) => state.in)),
+    row('Pressure behind it', 'gaugePressure', finest.pressure, gauge((state) => state.out)),
+    row('Temperature behind it', 'temperature', finest.temperature, ({ out }) => out.temperature),
+    ...(gassy ? [row('Gas behind it', 'ratio', finest.gas, ({ out }) => out.gas)] : []),
   ]
 }
 

@@ -8,6 +8,8 @@ import { fromSI, toSI, unitOf } from '../../../calculators/quantity/units.ts'
 interface Props {
   htmlId: string
   label: string
+  /** What it is the label of, for who hears it among others of its kind. */
+  of?: string
   kind: KindId
   /** [SI] */
   value: number
@@ -22,7 +24,7 @@ interface Props {
 const DIGITS = 4
 
 /** A slider and a number, which say the same: the one for a feeling, the other for a value. */
-export function SliderField({ htmlId, label, kind, value, least, most, step, system, set }: Props) {
+export function SliderField({ htmlId, label, of, kind, value, least, most, step, system, set }: Props) {
   const [typed, type] = useState<string>()
   const unit = kind === 'ratio' ? '%' : unitForSystem(kind, system)
   const shown = (si: number): number => fromSI(si, unit, kind)
@@ -40,7 +42,10 @@ export function SliderField({ htmlId, label, kind, value, least, most, step, sys
   const refused = typed !== undefined
   return (
     <div class={refused ? 'slider slider-refused' : 'slider'}>
-      <label for={htmlId}>{label}</label>
+      <label for={htmlId}>
+        {label}
+        {of && <span class="unseen">: {of}</span>}
+      </label>
       <input
         id={htmlId}
         type="range"
@@ -60,7 +65,7 @@ export function SliderField({ htmlId, label, kind, value, least, most, step, sys
           type="text"
           inputMode="decimal"
           autocomplete="off"
-          aria-label={`${label}, in ${unitOf(unit).symbol}`}
+          aria-label={`${label}${of ? `: ${of}` : ''}, in ${unitOf(unit).symbol}`}
           aria-invalid={refused}
           aria-describedby={`${htmlId}-message`}
           maxLength={12}

@@ -8,6 +8,9 @@ export const PACES = 8
 /** Less than this share of the largest flow in health is no flow to anybody who looks at a drawing. */
 const STANDING = 2e-3
 
+/** The finest steps in which computed values are shown; flows as a share of the largest. [SI] */
+export const finest = { flowShare: 1e-3, pressure: 100, temperature: 0.1, gas: 1e-3 } as const
+
 /** The largest flow of the healthy circuit, against which the dashes move. [m³/s] */
 export const fullFlowOf = (health: CircuitState): number =>
   Math.max(...health.lines.map(({ flow }) => Math.abs(flow)), Number.MIN_VALUE)

@@ -1,4 +1,4 @@
-import { formatNumber, NO_BREAK_SPACE, withoutFinalZeros } from '../../../calculators/quantity/format.ts'
+import { formatNumber, withoutFinalZeros } from '../../../calculators/quantity/format.ts'
 import { unitForSystem } from '../../../calculators/quantity/kinds.ts'
 import type { KindId, UnitSystem } from '../../../calculators/quantity/types.ts'
 import { fromSI, unitOf } from '../../../calculators/quantity/units.ts'
@@ -12,6 +12,8 @@ export const SHADES = 10
 const PRESSURE_ROOM = 1.3
 /** [K] */
 const TEMPERATURE_ROOM = 10
+/** Share of a step by which a value may lie below the scale and still have its first shade: nobody reads that on a gauge. */
+const SLACK = 0.06
 
 const ROUND_STEPS = [1, 2, 2.5, 4, 5, 10]
 const MOST_DIGITS = 4
@@ -22,7 +24,7 @@ export interface Scale {
   /** One text for each border between the shades, the outer ones included: '0', '50' … */
   readonly borders: readonly string[]
   readonly unit: string
-  /** What the shade 'below' means, where it can occur. */
+  /** What has the shade 'below', where it can occur. */
   readonly below?: string
 }
 
@@ -54,14 +56,14 @@ export function scaleOf(colouring: Colouring, health: CircuitState, system: Unit
   const first = Math.floor(lowest / step) * step
   return {
     shadeOf: (point) => {
-      const shade = Math.floor((valueOf(point) - first) / step)
-      if (shade < 0) return 'below'
-      return Math.min(SHADES - 1, shade)
+      const steps = (valueOf(point) - first) / step
+      if (steps < -SLACK) return 'below'
+      return Math.min(SHADES - 1, Math.max(0, Math.floor(steps)))
     },
     borders: Array.from({ length: SHADES + 1 }, (_, index) =>
       withoutFinalZeros(formatNumber(first + index * step, MOST_DIGITS)),
     ),
-    unit: `${NO_BREAK_SPACE}${unitOf(unit).symbol}`,
-    ...(colouring === 'pressure' ? { below: 'below the air’s pressure: the pump draws' } : {}),
+    unit: unitOf(unit).symbol,
+    ...(colouring === 'pressure' ? { below: 'lines below the pressure of the air' } : {}),
   }
 }

@@ -36,11 +36,23 @@ export function shownReading({ value, kind, accuracy, atStop }: Reading, system:
   return shownValue(value, kind, system, accuracy) + (atStop === undefined ? '' : stops[atStop])
 }
 
-/** The change with its sign: '−38 kPa'; '0' where it is none. */
+/** A change that is a smaller share of the accuracy than this is the solver's rounding. */
+const NO_CHANGE = 0.02
+
+/** The change with its sign: '−38 kPa'. */
 export function shownChange(before: Reading, now: Reading, system: UnitSystem): string {
   const difference = now.value - before.value
+  if (Math.abs(difference) <= NO_CHANGE * now.accuracy) return 'none'
   const text = shownValue(difference, differenceKind(now.kind), system, now.accuracy)
-  return difference > 0 && !/^0\b/.test(text) ? `+${text}` : text
+  return difference > 0 ? `+${text}` : text
+}
+
+/**
+ * A value that no instrument reads, to a place that still tells something.
+ * @param finest below half of this it is nothing [SI]
+ */
+export function computedValue(si: number, kind: KindId, system: UnitSystem, finest: number): string {
+  return shownValue(Math.abs(si) < finest / 2 ? 0 : si, kind, system, finest)
 }
 
 /** A difference of two temperatures is no temperature. */
