@@ -216,7 +216,10 @@ export const partKinds = {
   'mixing-column': {
     title: 'Mixing column',
     law: 'New and returning fuel meet and take one temperature; gas gathers at its top.',
-    parameters: { volume: given('volume', 'Volume', 1e-4, 10) },
+    parameters: {
+      volume: given('volume', 'Volume', 1e-4, 10),
+      vented: usually('ratio', 'Share of the gas that its vent lets go', 0, 1, 1),
+    },
   },
   'pressure-gauge': {
     title: 'Pressure gauge',
