@@ -35,7 +35,7 @@ const usually = (
 ): Parameter => ({ kind, label, minimum, maximum, otherwise })
 
 const airHole = usually('length', 'Hole through which air or fuel passes the wall', 0, 0.01, 0)
-const opening = usually('ratio', 'Share of the bore that is free', 0.01, 1, 1)
+const opening = usually('ratio', 'Share of the bore that is free', 1e-4, 1, 1)
 const forCylinder = (parameter: Parameter): Parameter => ({ ...parameter, eachCylinder: true })
 
 /** A drop that was measured at one flow and one viscosity. */
