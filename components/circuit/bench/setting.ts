@@ -7,6 +7,9 @@ import type { BenchData, BenchState, Setting } from './types.ts'
 /** How bad a fault is when it is first switched on: in the middle, so that there is room to either side. */
 export const FIRST_SEVERITY = 0.5
 
+/** How bad a fault is where a page links to the bench to show it. */
+export const SHOWN_SEVERITY = 0.7
+
 /** The tank of the bench when nobody chose its level: well above the mouth of the suction pipe. */
 export const USUAL_LEVEL = 0.7
 
