@@ -122,9 +122,9 @@ function Scroller({ label, children }: { label: string; children: preact.Compone
   return (
     // A region that scrolls must take the keyboard.
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
-    <div class="scroller" role="region" aria-label={label} tabIndex={0}>
+    <section class="scroller" aria-label={label} tabIndex={0}>
       {children}
-    </div>
+    </section>
   )
 }
 

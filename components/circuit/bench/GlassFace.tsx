@@ -116,7 +116,7 @@ function Bubbles({ view, level }: { view: GlassView; level: number }): Component
   return (
     <g class="glass-bubbles">
       {shown.map(({ x, y, radius }, index) => (
-        <circle key={index} class={`glass-bubble glass-bubble-${index % 4}`} cx={x} cy={y} r={radius} />
+        <circle key={x} class={`glass-bubble glass-bubble-${index % 4}`} cx={x} cy={y} r={radius} />
       ))}
     </g>
   )
@@ -128,8 +128,8 @@ function Dirt({ share }: { share: number }) {
   return (
     <g class="glass-dirt">
       <circle class="glass-film" r={WINDOW} fill-opacity={Math.min(0.92, share)} />
-      {dots(Math.round(MOST_SPECKS * share), -48, 48, 0.8, 3).map(({ x, y, radius }, index) => (
-        <circle key={index} class="glass-speck" cx={x} cy={y} r={radius} />
+      {dots(Math.round(MOST_SPECKS * share), -48, 48, 0.8, 3).map(({ x, y, radius }) => (
+        <circle key={x} class="glass-speck" cx={x} cy={y} r={radius} />
       ))}
     </g>
   )

@@ -29,7 +29,7 @@ export function PartFigures({ data, id, now, health, system }: Props) {
       <caption class="unseen">{label}, now and in health</caption>
       <thead>
         <tr>
-          <td />
+          <th scope="col">At this part</th>
           <th scope="col">Now</th>
           <th scope="col">In health</th>
         </tr>

@@ -102,7 +102,7 @@ function readEntry(data: BenchData, before: BenchState, key: string, value: stri
       ? `${label}: read ${quote(value)}; accepted: ${options.join(', ')}.`
       : use(found)
   }
-  const sliderKey = sliderKeys[key]
+  const sliderKey = Object.hasOwn(sliderKeys, key) ? sliderKeys[key] : undefined
   if (sliderKey !== undefined) {
     const { slider, unit, factor, offset } = sliderKey
     const { label, least, most } = slidersOf(data)[slider]

@@ -68,8 +68,9 @@ export function usualSetting(data: BenchData): Setting {
 }
 
 /** What surrounds the circuit, as the solver takes it. */
-export function conditionsOf({ faults: _, ...conditions }: Setting): Conditions {
-  return { ...conditions, airPressure: STANDARD_ATMOSPHERE }
+export function conditionsOf(setting: Setting): Conditions {
+  const { state, fuel, tankTemperature, ambientTemperature, tankLevel } = setting
+  return { state, fuel, tankTemperature, ambientTemperature, tankLevel, airPressure: STANDARD_ATMOSPHERE }
 }
 
 export type Action =
@@ -84,9 +85,10 @@ export function apply(before: BenchState, action: Action): BenchState {
     case 'set':
       return { ...before, setting: { ...before.setting, ...action.setting } }
     case 'fault': {
-      const { [action.id]: _, ...others } = before.setting.faults
-      const kept =
-        action.severity === undefined ? others : { ...before.setting.faults, [action.id]: action.severity }
+      const faults = Object.entries({ ...before.setting.faults, [action.id]: action.severity })
+      const kept = Object.fromEntries(
+        faults.flatMap(([id, severity]) => (severity === undefined ? [] : [[id, severity] as const])),
+      )
       return { ...before, setting: { ...before.setting, faults: kept } }
     }
     case 'colour':
