@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { operatingStates } from '../../../calculators/circuit/types.ts'
-import { circuitIds, faults, glassOf, inHealth, shown, signs } from './bench.ts'
+import { circuitIds, faults, glass } from '../../unit/circuit-model/shipped.ts'
+import { inHealth, shown, signs } from './bench.ts'
 
 const places = faults.flatMap((fault) =>
   Object.keys(fault.bends).map((circuit) => ({ fault: fault.id, circuit })),
@@ -39,6 +40,6 @@ describe.each(places)('$fault in $circuit', ({ fault, circuit }) => {
 test('a bypass valve that is set too high hides plugged filters from the bypass glass', () => {
   const plugged = { 'secondary-filters-plugged': 0.6 }
   const hidden = { ...plugged, 'bypass-valve-set-high': 0.6 }
-  expect(glassOf(shown('pq-12', 'priming', plugged), 'bypass-glass').from).toBe('valve')
-  expect(glassOf(shown('pq-12', 'priming', hidden), 'bypass-glass').look).toBe('empty')
+  expect(glass(shown('pq-12', 'priming', plugged), 'bypass-glass').from).toBe('valve')
+  expect(glass(shown('pq-12', 'priming', hidden), 'bypass-glass').look).toBe('empty')
 })

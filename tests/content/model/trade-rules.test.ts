@@ -1,13 +1,14 @@
 /** What the trade reads from the two glasses (common practice, no published source), held against the model. */
 import { describe, expect, test } from 'vitest'
 import { operatingStates, type OperatingState } from '../../../calculators/circuit/types.ts'
-import { circuitIds, faults, glassOf, inHealth, shown, type Given } from './bench.ts'
+import { circuitIds, faults, glass } from '../../unit/circuit-model/shipped.ts'
+import { inHealth, shown, type Given } from './bench.ts'
 
 const running = operatingStates.filter((state) => state !== 'priming')
 const bubbles = (circuit: string, state: OperatingState, given: Given): boolean =>
-  glassOf(shown(circuit, state, given), 'return-glass').words.includes('bubbles')
+  glass(shown(circuit, state, given), 'return-glass').words.includes('bubbles')
 const bypass = (state: OperatingState, given: Given) =>
-  glassOf(shown('pq-12', state, given), 'bypass-glass').from
+  glass(shown('pq-12', state, given), 'bypass-glass').from
 
 const SEVERITIES = [0.6, 1]
 const gradesOf = (fault: string): Given[] => SEVERITIES.map((severity) => ({ [fault]: severity }))
@@ -31,12 +32,12 @@ const SUCTION = new Set([
 
 describe.each(circuitIds)('%s in health', (circuit) => {
   test.each(operatingStates)('the return glass is full and clear: %s', (state) => {
-    expect(glassOf(inHealth(circuit, state), 'return-glass').words).toBe('full and clear')
+    expect(glass(inHealth(circuit, state), 'return-glass').words).toBe('full and clear')
   })
 })
 
 test.each(operatingStates)('the bypass glass is empty in health: %s', (state) => {
-  expect(glassOf(inHealth('pq-12', state), 'bypass-glass').words).toBe('empty')
+  expect(glass(inHealth('pq-12', state), 'bypass-glass').words).toBe('empty')
 })
 
 describe.each(['pq-12', 'ps-6'])('bubbles on priming in %s', (circuit) => {
@@ -65,7 +66,7 @@ describe('bubbles only with the engine running', () => {
       expect(bubbles('pq-12', 'priming', given)).toBe(false)
       for (const state of running) expect(bubbles('pq-12', state, given)).toBe(true)
       const [idle, full] = (['idle', 'full'] as const).map(
-        (state) => glassOf(shown('pq-12', state, given), 'return-glass').gas,
+        (state) => glass(shown('pq-12', state, given), 'return-glass').gas,
       )
       expect(full).toBeGreaterThan(idle ?? 1)
     }
