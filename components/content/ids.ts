@@ -1,6 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parse } from 'yaml'
+import type { PartKindId } from '../../calculators/circuit/part-kinds.ts'
+import type { SetPoint } from '../../calculators/circuit/read-figures.ts'
 
 const CONTENT = join(process.cwd(), 'content')
 
@@ -23,6 +25,34 @@ export function idsOfFile(path: string): string[] {
 export function keysIn(path: string, field: string): string[] {
   const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>
   return Object.keys((data[field] ?? {}) as object)
+}
+
+export type SetPoints = Readonly<Record<string, SetPoint>>
+
+/** Set points of a plant by id, each with its kind and its value as its file gives them. */
+export function setPointsOf(plant: string): SetPoints {
+  const { setPoints } = parse(readFileSync(join(CONTENT, `plants/${plant}.yaml`), 'utf8')) as {
+    setPoints: SetPoints
+  }
+  return setPoints
+}
+
+/** What a fault's bends need to know of a circuit, read before its schema has seen it. */
+interface RawCircuit {
+  readonly plant: string
+  readonly elements: readonly {
+    readonly id: string
+    readonly count?: number
+    readonly model: { readonly kind: PartKindId; readonly [parameter: string]: string }
+  }[]
+  readonly connections: readonly {
+    readonly pipe?: { readonly id: string; readonly [parameter: string]: string }
+  }[]
+}
+
+/** A circuit as its file gives it. */
+export function rawCircuit(id: string): RawCircuit {
+  return parse(readFileSync(join(CONTENT, `circuits/${id}.yaml`), 'utf8')) as RawCircuit
 }
 
 /** Ids of the calculators: their folders' names. */
