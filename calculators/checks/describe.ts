@@ -45,10 +45,7 @@ function manyReadings(readings: readonly SeenReading[], system: UnitSystem): Res
 export function describeResult(result: CheckResult, system: UnitSystem): ResultLine[] {
   const many = result.readings.length >= MANY
   return [
-    ...result.glasses.map(({ label, words, milky, dirty }) => ({
-      label,
-      text: [words, ...(milky ? ['milky'] : []), ...(dirty ? ['hard to see through dirt'] : [])].join(', '),
-    })),
+    ...result.glasses.map(({ label, words }) => ({ label, text: words })),
     ...(many
       ? manyReadings(result.readings, system)
       : result.readings.map((reading) => ({ label: reading.label, text: readingText(reading, system) }))),

@@ -4,7 +4,7 @@ import type { CheckData, CheckResult, FeltPart, SeenGlass, SeenReading } from '.
 /** Least flow that a hand notices on a line by its warmth or its hum. [m³/s] Half a litre a minute. @source common practice */
 const LEAST_FELT = 0.5e-3 / 60
 /** Share of a view above which dirt is what one sees first. */
-const DIRTY_FROM = 0.3
+const DIRTY_FROM = 0.2
 
 const isReading = (wanted: string, id: string): boolean =>
   wanted.endsWith('*') ? id.startsWith(wanted.slice(0, -1)) : wanted === id

@@ -21,6 +21,8 @@ export interface CourseData {
   /** Place of the answer that each bit belongs to. */
   readonly cells: readonly number[]
   readonly told: readonly (Move & { readonly result: CheckResult; readonly leaves: string })[]
+  /** Checks of which the complaint already gives the answer. */
+  readonly report: readonly Move[]
   readonly alike: readonly number[]
   readonly way: readonly Move[]
   readonly causes: readonly Cause[]
@@ -49,7 +51,7 @@ function keptHypotheses({ hypotheses, told, open }: Course): number[] {
 }
 
 /** The course as a page carries it: what the complaint has ruled out is left out. */
-export function packCourse(course: Course, causes: readonly Cause[]): CourseData {
+export function packCourse(course: Course, report: readonly Move[], causes: readonly Cause[]): CourseData {
   const kept = keptHypotheses(course)
   const open = openAnswers(course.open, course.masks)
   const bits = (leaves: bigint): string =>
@@ -64,6 +66,7 @@ export function packCourse(course: Course, causes: readonly Cause[]): CourseData
       result: { ...result, readings: result.readings.map(shortReading) },
       leaves: bits(leaves),
     })),
+    report,
     alike: course.alike.map((place) => open.indexOf(place)),
     way: course.way,
     causes,

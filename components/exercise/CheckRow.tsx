@@ -1,0 +1,64 @@
+import { stateMinutes } from '../../calculators/checks/state-minutes.ts'
+import type { ResultLine } from '../../calculators/checks/describe.ts'
+import type { PlantState } from '../../calculators/checks/types.ts'
+import { CautionLinks } from './CautionLinks.tsx'
+import { ResultLines } from './ResultLines.tsx'
+import type { CheckOffer, ExerciseProps } from './types.ts'
+import { inMinutes, statesInWords } from './words.ts'
+
+interface Props {
+  exercise: ExerciseProps
+  check: CheckOffer
+  now: PlantState
+  ended: boolean
+  /** What it told when it was last made, and in which state. */
+  last: { readonly state: PlantState; readonly lines: readonly ResultLine[] } | undefined
+  make: (state: PlantState) => void
+}
+
+/** One check: what it costs, how it is made, and what it last told. */
+export function CheckRow({ exercise, check, now, ended, last, make }: Props) {
+  const { states, stateMinutes: costs, cautionsHref } = exercise
+  const here = check.states.includes(now)
+  const cheapest = [...check.states].sort(
+    (a, b) => stateMinutes(now, a, costs) - stateMinutes(now, b, costs),
+  )[0]
+  const target = here || cheapest === undefined ? now : cheapest
+  const minutes = check.minutes + stateMinutes(now, target, costs)
+  return (
+    <li class="check">
+      <div class="check-words">
+        <p class="check-label">{check.label}</p>
+        <p class="check-facts">
+          {inMinutes(check.minutes)}. When {statesInWords(check.states, states)}.
+        </p>
+        <details>
+          <summary>How, and cautions</summary>
+          <p>{check.how}</p>
+          <CautionLinks cautions={check.cautions} href={cautionsHref} />
+          {check.procedure && (
+            <p>
+              Procedure: <a href={check.procedure.href}>{check.procedure.title}</a>
+            </p>
+          )}
+        </details>
+      </div>
+      <button
+        type="button"
+        class="check-make"
+        aria-label={`${here ? '' : `${states[target].title} first: `}${check.label}, ${inMinutes(minutes)}`}
+        disabled={ended}
+        onClick={() => make(target)}
+      >
+        {here ? 'Do it' : `${states[target].title}, do it`}
+        <span class="cost">{inMinutes(minutes)}</span>
+      </button>
+      {last && (
+        <div class="check-told">
+          <p class="check-when">{states[last.state].title}:</p>
+          <ResultLines lines={last.lines} />
+        </div>
+      )}
+    </li>
+  )
+}
