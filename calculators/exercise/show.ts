@@ -1,0 +1,31 @@
+import type { CircuitState, NoState, OperatingState } from '../circuit/types.ts'
+import type { World } from './course.ts'
+import type { FaultAt } from './types.ts'
+
+/** The circuit solved with these faults; `near` is a state like it, to start from. */
+export type Solve = (
+  state: OperatingState,
+  faults: readonly FaultAt[],
+  near: CircuitState | undefined,
+) => CircuitState | NoState
+
+/**
+ * A circuit that is solved once for each state and set of faults, each time from the state in health.
+ * @param solve solves the circuit [SI]
+ * @returns the solved states; one that does not come to rest throws an error with state, faults and reason
+ * @source common practice
+ */
+export function shownBy(solve: Solve): World['show'] {
+  const known = new Map<string, CircuitState>()
+  const show = (state: OperatingState, faults: readonly FaultAt[]): CircuitState => {
+    const names = faults.map(({ fault, severity }) => `${fault} at ${severity}`)
+    const key = [state, ...names].join(', ')
+    const before = known.get(key)
+    if (before !== undefined) return before
+    const solved = solve(state, faults, faults.length === 0 ? undefined : show(state, []))
+    if (!solved.ok) throw new Error(`${key}: ${solved.reason}`)
+    known.set(key, solved)
+    return solved
+  }
+  return show
+}
