@@ -104,7 +104,10 @@ function openPorts(net: CircuitNet, ports: Map<string, readonly string[]>): Circ
   return problems
 }
 
-/** The numbers run 1 to n, and the lines lead from each to the next and from the last to the first. */
+/**
+ * The numbers run 1 to n, and the lines lead from each to the next and from the last back to an earlier one: to the tank,
+ * or in a circulation to the place where new fuel joins it.
+ */
 function wayProblems(net: CircuitNet): CircuitProblem[] {
   const numbered = net.elements
     .map((element, index) => ({ id: element.id, number: element.number, index }))
@@ -115,9 +118,14 @@ function wayProblems(net: CircuitNet): CircuitProblem[] {
     if (number !== place + 1) {
       return [{ path, message: `${id} is number ${number}; the next free place on the way is ${place + 1}` }]
     }
-    const next = numbered[(place + 1) % numbered.length]
-    if (next === undefined || downstreamOf(net, id).has(next.id)) return []
-    return [{ path, message: `no line leads from ${id} (${number}) to ${next.id} (${next.number})` }]
+    const reached = downstreamOf(net, id)
+    const next = numbered[place + 1]
+    if (next) {
+      if (reached.has(next.id)) return []
+      return [{ path, message: `no line leads from ${id} (${number}) to ${next.id} (${next.number})` }]
+    }
+    if (numbered.slice(0, place).some((earlier) => reached.has(earlier.id))) return []
+    return [{ path, message: `no line leads from ${id} (${number}) back to an earlier number` }]
   })
 }
 

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parse } from 'yaml'
 import type { PartKindId } from '../../calculators/circuit/part-kinds.ts'
+import type { FuelData } from '../../calculators/circuit/read-model.ts'
 import type { SetPoint } from '../../calculators/circuit/read-figures.ts'
 
 const CONTENT = join(process.cwd(), 'content')
@@ -35,6 +36,12 @@ export function setPointsOf(plant: string): SetPoints {
     setPoints: SetPoints
   }
   return setPoints
+}
+
+/** The fuels by id, as their files give them. */
+export function fuelsOf(): Readonly<Record<string, FuelData>> {
+  const read = (id: string) => parse(readFileSync(join(CONTENT, `fuels/${id}.yaml`), 'utf8')) as FuelData
+  return Object.fromEntries(idsOfFolder('fuels').map((id) => [id, read(id)]))
 }
 
 /** What a fault's bends need to know of a circuit, read before its schema has seen it. */

@@ -1,12 +1,14 @@
 import { z } from 'astro/zod'
 import { partKinds, type PartKindId } from '../../calculators/circuit/part-kinds.ts'
-import { engineFigures, type EngineFigure } from '../../calculators/circuit/types.ts'
-import { circuitProblems } from '../../calculators/circuit/validate.ts'
+import { figureReader } from '../../calculators/circuit/read-figures.ts'
+import { engineFigures, type CircuitData, type EngineFigure } from '../../calculators/circuit/types.ts'
+import { readCircuit } from '../../calculators/circuit/read-model.ts'
+import { circuitProblems, type CircuitProblem } from '../../calculators/circuit/validate.ts'
 import { drawingProblems } from '../circuit/layout.ts'
+import type { DrawnCircuit } from '../circuit/types.ts'
 import { portNames, symbolIds } from '../circuit/symbols/geometry.ts'
-import { figureProblems } from './circuit-figures.ts'
 import { figure, fuelId, oneOf, pagePath, plantId, procedureId, sentence, text } from './fields.ts'
-import { keysIn, setPointsOf } from './ids.ts'
+import { fuelsOf, setPointsOf, type SetPoints } from './ids.ts'
 
 /** Suction, supply, return and drain carry fuel; a gauge line a pressure or a temperature, a shaft a torque. */
 const lineKind = z.enum(['suction', 'supply', 'return', 'drain', 'gauge', 'shaft'])
@@ -43,8 +45,8 @@ export const circuit = z
     /** Where nobody chose other conditions. */
     usual: z.strictObject({
       fuel: fuelId,
-      tankTemperature: figure('temperature'),
-      ambientTemperature: figure('temperature'),
+      tankTemperature: figureText,
+      ambientTemperature: figureText,
     }),
     /** Least and largest that a person may choose. */
     ranges: z.strictObject({
@@ -108,23 +110,56 @@ export const circuit = z
       .min(1),
   })
   .superRefine((data, context) => {
-    const netProblems = circuitProblems(data, portNames)
-    const drawn = netProblems.length > 0 ? [] : drawingProblems(data)
-    const setPoints = keysIn(`plants/${data.plant}.yaml`, 'setPoints')
+    const setPoints = setPointsOf(data.plant)
+    const allowed = Object.keys(setPoints).join(', ')
     const unknown = data.elements.flatMap((element, index) =>
       element.setPoints.flatMap((id, place) =>
-        setPoints.includes(id)
+        Object.hasOwn(setPoints, id)
           ? []
           : [
               {
                 path: ['elements', index, 'setPoints', place],
-                message: `«${id}» is no set point of content/plants/${data.plant}.yaml; allowed: ${setPoints.join(', ')}`,
+                message: `«${id}» is no set point of content/plants/${data.plant}.yaml; allowed: ${allowed}`,
               },
             ],
       ),
     )
-    const figures = figureProblems(data, setPointsOf(data.plant))
-    for (const problem of [...netProblems, ...drawn, ...unknown, ...figures]) {
+    for (const problem of [
+      ...netAndModelProblems(data, setPoints),
+      ...unknown,
+      ...rangeProblems(data, setPoints),
+    ]) {
       context.addIssue({ code: 'custom', path: problem.path, message: problem.message })
     }
   })
+
+/** What is wrong with the net of lines; only a whole net can be drawn and read into the model. */
+function netAndModelProblems(
+  data: CircuitData & DrawnCircuit,
+  setPoints: SetPoints,
+): readonly CircuitProblem[] {
+  const net = circuitProblems(data, portNames)
+  if (net.length > 0) return net
+  const reading = readCircuit({ circuit: data, setPoints, fuels: fuelsOf() })
+  return [...drawingProblems(data), ...(reading.ok ? [] : reading.problems)]
+}
+
+/** Conditions that nobody chose lie within what one may choose. */
+function rangeProblems({ ranges, usual }: CircuitData, setPoints: SetPoints): readonly CircuitProblem[] {
+  const reader = figureReader(setPoints)
+  for (const condition of ['tankTemperature', 'ambientTemperature'] as const) {
+    const [least, largest] = ranges[condition].map((text, index) =>
+      reader.figure(['ranges', condition, index], text, 'temperature'),
+    )
+    if (least === undefined || largest === undefined) continue
+    if (least >= largest) {
+      const message = `«${ranges[condition].join(' to ')}» does not rise; accepted: the least first`
+      reader.refuse(['ranges', condition], message)
+    } else
+      reader.figure(['usual', condition], usual[condition], 'temperature', {
+        minimum: least,
+        maximum: largest,
+      })
+  }
+  return reader.problems
+}

@@ -60,6 +60,21 @@ export const symbols = defineSymbols({
     }),
     box: () => around(120, 40),
   },
+  'heated-tank': {
+    title: 'Heated tank, open to the air (coil drawn for this handbook)',
+    ports: () => ({ out: { at: [-40, -40] }, return: { at: [40, -40] } }),
+    box: () => around(90, 40),
+  },
+  'mixing-column': {
+    title: 'Mixing column (drawn for this handbook)',
+    ports: () => ({
+      in: { at: [-24, 0] },
+      out: { at: [0, 50] },
+      relief: { at: [24, 0] },
+      return: { at: [0, -50] },
+    }),
+    box: () => around(24, 50),
+  },
   filter: {
     title: 'Filter or strainer',
     ports: inLine(30),
@@ -74,6 +89,11 @@ export const symbols = defineSymbols({
     title: 'Pump with fixed displacement',
     ports: () => ({ in: { at: [-20, 0] }, out: { at: [20, 0] }, shaft: { at: [0, -20] } }),
     box: () => around(20, 20),
+  },
+  'engine-pump': {
+    title: 'Pump with fixed displacement, driven by the engine',
+    ports: inLine(20),
+    box: () => ({ left: -20, top: -62, right: 20, bottom: 20 }),
   },
   'electric-motor': {
     title: 'Electric motor',
@@ -122,7 +142,8 @@ export const symbols = defineSymbols({
     box: (count) => around(halfRow(count) + HEADER_END, 4),
   },
   injectors: {
-    title: 'Unit injector with inlet strainer, return filter and nozzle (drawn for this handbook)',
+    title:
+      'Injector or injection pump with inlet strainer, return filter and nozzle (drawn for this handbook)',
     ports: () => ({
       in: { at: [-40, 0], spread: [0, PITCH] },
       out: { at: [40, 0], spread: [0, PITCH] },
@@ -151,6 +172,11 @@ export const symbols = defineSymbols({
   },
   thermometer: {
     title: 'Thermometer',
+    ports: () => ({ line: { at: [0, 22] } }),
+    box: () => ({ left: -15, top: -15, right: 15, bottom: 22 }),
+  },
+  viscometer: {
+    title: 'Viscosity gauge (drawn for this handbook)',
     ports: () => ({ line: { at: [0, 22] } }),
     box: () => ({ left: -15, top: -15, right: 15, bottom: 22 }),
   },
