@@ -212,9 +212,7 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
               Start afresh
             </button>
           </div>
-          <output class="said" role="status">
-            {said}
-          </output>
+          <output class="said">{said}</output>
         </div>
       </div>
       {live && (

@@ -41,7 +41,7 @@ export function Log({ exercise, steps, tries, report, linesOf }: Props) {
         {steps.map((step, place) => {
           const check = checks.find(({ id }) => id === step.act.check)
           return [
-            <li key={place}>
+            <li key={step.total}>
               <p class="log-head">
                 <span>
                   {states[step.act.state].title}

@@ -97,9 +97,7 @@ export function NameCause({ htmlId, exercise, answer, name, giveUp }: Props) {
           {hidden === 1 ? 'Choose one fault first.' : `Choose two faults first; ${chosen.length} chosen.`}
         </p>
       )}
-      <p class="answer" role="status">
-        {answer}
-      </p>
+      <output class="answer">{answer}</output>
     </section>
   )
 }

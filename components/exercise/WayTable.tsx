@@ -21,39 +21,37 @@ export function WayTable({ exercise, caption, steps, answers, toldBy }: Props) {
       ? ''
       : `: ${places.map((place) => titlesOf(answers[place] ?? [], faults)).join('; ')}`
   return (
-    <div class="scroller" role="group" tabindex={0} aria-label={caption}>
-      <table class="way">
-        <caption>{caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Step</th>
-            <th scope="col">It told</th>
-            <th scope="col">Why it helps</th>
-            <th scope="col">Minutes</th>
+    <table class="way">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Step</th>
+          <th scope="col">It told</th>
+          <th scope="col">Why it helps</th>
+          <th scope="col">Minutes</th>
+        </tr>
+      </thead>
+      <tbody>
+        {steps.map(({ act, minutes, total, ruledOut, open }) => (
+          <tr key={total}>
+            <th scope="row">
+              {states[act.state].title}
+              {act.check !== undefined && `: ${checks.find(({ id }) => id === act.check)?.label}`}
+            </th>
+            <td data-label="It told">{toldBy(act)}</td>
+            <td data-label="Why it helps">
+              {ruledOut.length === 0
+                ? 'Rules out nothing that was still open.'
+                : `Rules out ${counted(ruledOut.length, 'cause')}${named(ruledOut)}.`}{' '}
+              Left: {open.length}
+              {named(open)}.
+            </td>
+            <td data-label="Minutes">
+              {inMinutes(minutes)}, in all {inMinutes(total)}
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {steps.map(({ act, minutes, total, ruledOut, open }, place) => (
-            <tr key={place}>
-              <th scope="row">
-                {states[act.state].title}
-                {act.check !== undefined && `: ${checks.find(({ id }) => id === act.check)?.label}`}
-              </th>
-              <td data-label="It told">{toldBy(act)}</td>
-              <td data-label="Why it helps">
-                {ruledOut.length === 0
-                  ? 'Rules out nothing that was still open.'
-                  : `Rules out ${counted(ruledOut.length, 'cause')}${named(ruledOut)}.`}{' '}
-                Left: {open.length}
-                {named(open)}.
-              </td>
-              <td data-label="Minutes">
-                {inMinutes(minutes)}, in all {inMinutes(total)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </table>
   )
 }

@@ -1,4 +1,4 @@
-import fc from 'fast-check'
+import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { stateMinutes } from '../../../calculators/checks/state-minutes.ts'
 import { plantStates, type CheckData, type PlantState } from '../../../calculators/checks/types.ts'
