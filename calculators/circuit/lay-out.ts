@@ -84,7 +84,7 @@ export function layOut(
     const tank = tankEnd === undefined ? undefined : byId.get(splitEnd(tankEnd)[0])
     const mouth = tankEnd !== undefined && splitEnd(tankEnd)[1] === 'out'
     const owner = ends.map((end) => byId.get(splitEnd(end)[0])).find((part) => part && !gaugeKinds.has(part.kind))
-    const ofTank = (mouth ? tank?.values['mouth'] : tank?.values['depth']) ?? 0
+    const ofTank = (mouth ? tank?.values.mouth : tank?.values.depth) ?? 0
     nodeOfPlace.set(
       place,
       addNode({
@@ -114,11 +114,20 @@ export function layOut(
     const link = addLink({ id: part.id, role: role ?? 'segment', part: place, from, to, place: 0 })
     ends[place] = { in: from, out: to, links: [link] }
   }
-  layCylinders()
+  const injectorLinks = layCylinders()
   const connections = circuit.connections.map(({ from, to, line, pipe }) => {
-    if (line === 'shaft' || line === 'gauge' || bundles.has(from)) return undefined
+    if (line === 'shaft' || line === 'gauge') return undefined
+    const [sending, taking] = [from, to].map((side) => ends[placeOfPart.get(splitEnd(side)[0]) ?? -1])
+    if (bundles.has(from)) {
+      const link = injectorLinks[Math.floor(cylinders / 2)] ?? 0
+      return { from: sending?.out ?? 0, to: taking?.in ?? 0, link }
+    }
     const [start, end] = [nodeAt(from), nodeAt(to)]
-    if (!pipe) return { from: start, to: end }
+    if (!pipe) {
+      const ofPart = splitEnd(from)[1] === 'out' ? (sending ?? taking) : taking
+      const link = ofPart?.links[0]
+      return { from: start, to: end, ...(link === undefined ? {} : { link }) }
+    }
     const part = placeOfPart.get(pipe.id) ?? 0
     const link = addLink({ id: pipe.id, role: 'pipe', part, from: start, to: end, place: 0 })
     ends[part] = { in: start, out: end, links: [link] }
@@ -134,7 +143,7 @@ export function layOut(
     cylinders,
   }
 
-  function layCylinders(): void {
+  function layCylinders(): readonly number[] {
     const [supplyPart, backPart, own] = [supply, back, injectors?.id].map((id) => placeOfPart.get(id ?? '') ?? 0)
     const height = injectors?.height ?? 0
     const label = injectors?.label ?? ''
@@ -173,6 +182,7 @@ export function layOut(
     ends[supplyPart ?? 0] = { in: nodeAt(`${supply}.in`), out: middle(branches), links: ahead.slice(0, 1) }
     ends[backPart ?? 0] = { in: middle(returns), out: nodeAt(`${back}.out`), links: behind.slice(-1) }
     ends[own ?? 0] = { in: middle(branches), out: middle(returns), links: strainers }
+    return strainers
   }
 
   function withTappings(part: ReadPart): ModelPart {

@@ -1,5 +1,6 @@
 import type { WaltherLine } from '../fuel/viscosity-walther.ts'
 import type { PartKindId } from './part-kinds.ts'
+import type { Values } from './parameters.ts'
 import type { EngineFigure } from './types.ts'
 
 /** All in SI. A part of the circuit; its pipes are parts of kind 'line'. */
@@ -10,7 +11,7 @@ export interface ModelPart {
   readonly count: number
   /** Above the floor of the tank. [m] */
   readonly height: number
-  readonly values: Readonly<Record<string, number>>
+  readonly values: Values
   /** A gauge's tapping, a differential gauge's two (high, low): places in the list of nodes. */
   readonly tappings: readonly number[]
   /** A pump's motor, or the motor's pump: place in the list of parts. */
@@ -87,7 +88,7 @@ export interface CircuitModel {
   readonly links: readonly ModelLink[]
   /** By part; undefined for gauges, motors and the tank. */
   readonly ends: readonly (Ends | undefined)[]
-  /** Node of each side of each connection, and the link of its pipe where it has one; undefined where no fuel goes. */
+  /** Node of each side of each connection, and the link whose flow it carries; undefined where no fuel goes. */
   readonly connections: readonly (
     | { readonly from: number; readonly to: number; readonly link?: number }
     | undefined

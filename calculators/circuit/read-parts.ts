@@ -1,4 +1,5 @@
 import { partKinds, type Parameter, type PartKind, type PartKindId } from './part-kinds.ts'
+import type { Values } from './parameters.ts'
 import type { CircuitData } from './types.ts'
 import type { FigureReader, Path } from './read-figures.ts'
 
@@ -10,7 +11,7 @@ export interface ReadPart {
   readonly count: number
   /** Not a number where the data gives none. */
   readonly height: number
-  readonly values: Readonly<Record<string, number>>
+  readonly values: Values
 }
 
 const heightLimits = { minimum: -20, maximum: 50 }
@@ -23,7 +24,7 @@ function readValues(
   kind: PartKind,
   given: Readonly<Record<string, string>>,
   reader: FigureReader,
-): Record<string, number> {
+): Values {
   for (const key of Object.keys(given))
     if (!ownKeys.has(key) && !Object.hasOwn(kind.parameters, key))
       reader.refuse(
@@ -35,7 +36,7 @@ function readValues(
     if (text === undefined && parameter.otherwise !== undefined) return [id, parameter.otherwise]
     return [id, reader.figure([...path, id], text, parameter.kind, parameter)]
   })
-  return Object.fromEntries(entries)
+  return Object.fromEntries(entries) as Values
 }
 
 /** Figures that must lie in one order. */

@@ -122,7 +122,7 @@ export interface PartState {
   readonly id: string
   readonly kind: PartKindId
   readonly label: string
-  /** Liquid flow through it, along the drawn direction. [m³/s] */
+  /** Liquid flow through it, along the drawn direction; as volume at the tank's temperature, so that flows add up. [m³/s] */
   readonly flow: number
   readonly in: FlowPoint
   readonly out: FlowPoint
@@ -164,6 +164,8 @@ export interface CircuitState {
   readonly parts: readonly PartState[]
   readonly lines: readonly LineState[]
   readonly engine: EngineState
+  /** Fuel that leaves through holes, by part; none where there is no hole. [m³/s] */
+  readonly leaks: readonly { readonly part: string; readonly flow: number }[]
   readonly remarks: readonly Remark[]
   /** Bare hydraulic solutions that it took, and the residual of the last. [m³/s] */
   readonly effort: { readonly solutions: number; readonly residual: number }

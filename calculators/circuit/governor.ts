@@ -1,0 +1,51 @@
+import { filling, rackFor, type InjectorRates } from './engine.ts'
+import { gasRatio, type Fields } from './fields.ts'
+import { calibrationOf } from './calibration.ts'
+import type { Situation } from './situation.ts'
+
+/** Nodes of the injector inlets, by cylinder. */
+export function inletNodes(situation: Situation): readonly number[] {
+  return situation.model.links.flatMap(({ role, from }) => (role === 'metering' ? [from] : []))
+}
+
+/**
+ * What every injector does with the pressure, temperature and gas at its inlet. [kg/s]
+ * @param filled whether poor filling is taken off
+ */
+export function injectorRates(situation: Situation, fields: Fields, filled: boolean): InjectorRates {
+  const { model, parameters, conditions, fluid, usualFluid, demand } = situation
+  const { engine, cylinders } = model
+  const full = (engine.burntAtFull / cylinders) * usualFluid.density15 * (demand.speed / engine.ratedSpeed)
+  const calibrated = calibrationOf(model).density
+  const atFullRack = new Float64Array(cylinders)
+  const dripped = new Float64Array(cylinders)
+  if (!demand.running) return { atFullRack, dripped }
+  inletNodes(situation).forEach((node, place) => {
+    const pressure = fields.pressure[node] as number
+    const share = filled
+      ? filling(pressure - conditions.airPressure, engine.fillingPressure) /
+        (1 + gasRatio(situation, fields, node, pressure))
+      : 1
+    const density = fluid.density(fields.temperature[node] as number) / calibrated
+    atFullRack[place] = full * density * (1 - parameters.ofCylinder('plungerLeak', place)) * share
+    dripped[place] = full * parameters.ofCylinder('drip', place) * share
+  })
+  return { atFullRack, dripped }
+}
+
+/**
+ * Sets rack and metered fuel so that the power asked for is reached, as far as the rack goes.
+ * @param situation of the state
+ * @param fields pressure, temperature and gas at the injector inlets; rack and metered are written
+ * @param filled whether poor filling counts; not before a pressure is known
+ * @source common practice: a governor
+ */
+export function meter(situation: Situation, fields: Fields, filled = true): void {
+  const { fluid, usualFluid, demand, reference } = situation
+  const wanted = demand.burnt * usualFluid.density15 * usualFluid.energy
+  fields.rack = demand.running ? rackFor(injectorRates(situation, fields, filled), wanted, fluid) : 0
+  const { atFullRack, dripped } = injectorRates(situation, fields, false)
+  atFullRack.forEach((mass, place) => {
+    fields.metered[place] = (fields.rack * mass + (dripped[place] as number)) / reference
+  })
+}

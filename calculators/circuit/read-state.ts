@@ -1,0 +1,109 @@
+import type { Rest } from './come-to-rest.ts'
+import { energyShare, exhaustOf } from './engine.ts'
+import { gasRatio, type Fields } from './fields.ts'
+import { injectorRates } from './governor.ts'
+import { glassViews } from './glasses.ts'
+import { gaugeReadings, wholeReadings } from './readings.ts'
+import { remarksOn } from './remarks.ts'
+import type { Situation } from './situation.ts'
+import type { CircuitState, EngineState, FlowPoint, LineState, PartState } from './types.ts'
+
+function pointAt(situation: Situation, fields: Fields, node: number): FlowPoint {
+  const pressure = fields.pressure[node] ?? 0
+  const ratio = gasRatio(situation, fields, node, pressure)
+  return { pressure, temperature: fields.temperature[node] ?? 0, gas: ratio / (1 + ratio) }
+}
+
+function partStates(situation: Situation, fields: Fields): PartState[] {
+  const { model } = situation
+  return model.parts.flatMap((part, place): PartState[] => {
+    const { id, kind, label } = part
+    const ends = model.ends[place]
+    if (ends) {
+      const flow = ends.links.reduce((sum, link) => sum + (fields.flow[link] ?? 0), 0)
+      return [
+        {
+          id,
+          kind,
+          label,
+          flow,
+          in: pointAt(situation, fields, ends.in),
+          out: pointAt(situation, fields, ends.out),
+        },
+      ]
+    }
+    const tapped = part.tappings.map((node) => pointAt(situation, fields, node))
+    const [first, last] = [tapped[0], tapped.at(-1)]
+    if (first && last) return [{ id, kind, label, flow: 0, in: first, out: last }]
+    if (kind !== 'tank') return []
+    const mouth = model.nodes.findIndex((node) => node.fixed === place && node.mouth)
+    const drawn = model.links.reduce(
+      (sum, { from, to }, link) => sum + (from === mouth ? 1 : to === mouth ? -1 : 0) * (fields.flow[link] ?? 0),
+      0,
+    )
+    const point = pointAt(situation, fields, mouth)
+    return [{ id, kind, label, flow: drawn, in: point, out: point }]
+  })
+}
+
+/** Flow of a connection without a pipe: what the part at its start hands over, or what the one at its end takes. */
+function lineStates(situation: Situation, fields: Fields): LineState[] {
+  const { model } = situation
+  return model.connections.flatMap((connection, index): LineState[] => {
+    if (!connection) return []
+    const { from, to, link } = connection
+    return [
+      {
+        connection: index,
+        flow: link === undefined ? 0 : (fields.flow[link] ?? 0),
+        from: pointAt(situation, fields, from),
+        to: pointAt(situation, fields, to),
+      },
+    ]
+  })
+}
+
+function engineState(situation: Situation, fields: Fields): EngineState {
+  const { model, demand, usualFluid, fluid, reference } = situation
+  const { ratedPower, burntAtFull, burntAtIdle } = model.engine
+  const flows = model.links.flatMap(({ role }, place) => (role === 'metering' ? [fields.flow[place] ?? 0] : []))
+  const burnt = flows.reduce((sum, flow) => sum + flow, 0)
+  const atFull = burntAtFull * usualFluid.density15 * usualFluid.energy
+  const idle = burntAtIdle / burntAtFull
+  const share = energyShare(injectorRates(situation, fields, true), fields.rack, fluid, atFull)
+  const each = burntAtFull / model.cylinders
+  const shares = flows.map(
+    (flow) => (flow * reference * fluid.energy) / (each * usualFluid.density15 * usualFluid.energy),
+  )
+  return {
+    power: demand.running ? Math.max(0, (ratedPower * (share - idle)) / (1 - idle)) : 0,
+    rack: fields.rack,
+    wanted: demand.load * ratedPower,
+    exhaust: exhaustOf(model, demand, shares),
+    burnt,
+  }
+}
+
+/**
+ * What a circuit at rest shows.
+ * @param situation of the state
+ * @param rest fields that have come to rest
+ * @returns the state with all readings, glasses and remarks
+ */
+export function readState(situation: Situation, rest: Rest): CircuitState {
+  const { model, conditions } = situation
+  const { fields } = rest
+  const engine = engineState(situation, fields)
+  return {
+    ok: true,
+    conditions,
+    readings: [...gaugeReadings(situation, fields), ...wholeReadings(situation, fields, engine)],
+    glasses: glassViews(situation, fields),
+    parts: partStates(situation, fields),
+    lines: lineStates(situation, fields),
+    engine,
+    leaks: rest.leaks.map(({ part, flow }) => ({ part: model.parts[part]?.id ?? '', flow })),
+    remarks: remarksOn(situation, rest, engine),
+    effort: { solutions: rest.solutions, residual: rest.residual },
+  }
+}

@@ -1,0 +1,131 @@
+import type { Rest } from './come-to-rest.ts'
+import { LOWEST_FLASH } from '../heat/flash.ts'
+import { calibrationOf } from './calibration.ts'
+import { turning } from './carry.ts'
+import { gasRatio } from './fields.ts'
+import { filling } from './engine.ts'
+import { inletNodes } from './governor.ts'
+import type { ModelLink } from './model.ts'
+import type { Situation } from './situation.ts'
+import type { EngineState, Remark } from './types.ts'
+
+/** Vacuum at a pump from which on dissolved air begins to come out, share of the air's pressure. */
+const AIR_COMES_OUT = 0.25
+/** Gas in a pump's inlet from which on it rattles, and from which on it runs dry, share by volume. */
+const RATTLES = 0.05
+const RUNS_DRY = 0.9
+/** Share of full flow from which on a safety valve counts as open. */
+const OPEN_FROM = 0.02
+/** Leaks from this flow on are seen. [m³/s] A drop a second. */
+const DRIPS = 5e-8
+const POWER_SHORT = 0.985
+
+/**
+ * What is worth a remark and is no reading.
+ * @param situation of the state
+ * @param rest fields at rest and leaks
+ * @param engine its state
+ * @returns remarks with the part that they concern
+ * @source common practice (the limits)
+ */
+export function remarksOn(situation: Situation, rest: Rest, engine: EngineState): Remark[] {
+  const { model } = situation
+  const remarks: Remark[] = []
+  model.links.forEach((link, place) => {
+    if (link.role === 'pump') remarks.push(...pumpRemarks(situation, rest, link))
+    if (link.role === 'spring-valve') remarks.push(...valveRemarks(situation, rest, link, place))
+  })
+  for (const { part, flow } of rest.leaks)
+    if (flow > DRIPS)
+      remarks.push({
+        grade: 'stop',
+        text: `Fuel leaks out at: ${model.parts[part]?.label}.`,
+        part: model.parts[part]?.id ?? '',
+      })
+  return [...remarks, ...returnRemarks(situation, rest), ...engineRemarks(situation, rest, engine)]
+}
+
+function pumpRemarks(situation: Situation, rest: Rest, link: ModelLink): Remark[] {
+  const { model, parameters, conditions } = situation
+  const { fields } = rest
+  const part = model.parts[link.part]
+  const values = parameters.values[link.part]
+  const speed = turning(situation, link.part)
+  if (!part || !values || speed === 0) return []
+  const about = { part: part.id }
+  const inlet = fields.pressure[link.from] ?? 0
+  const ratio = gasRatio(situation, fields, link.from, inlet)
+  const gas = ratio / (1 + ratio)
+  const remarks: Remark[] = []
+  const dry = gas > RUNS_DRY
+  if (dry) remarks.push({ ...about, grade: 'stop', text: `${part.label} runs dry.` })
+  else if (gas > RATTLES)
+    remarks.push({ ...about, grade: 'attention', text: `${part.label} rattles: it draws gas with the fuel.` })
+  if (!dry && inlet < (1 - AIR_COMES_OUT) * conditions.airPressure)
+    remarks.push({
+      ...about,
+      grade: 'attention',
+      text: `The vacuum before ${part.label.toLowerCase()} is near where dissolved air comes out of the fuel.`,
+    })
+  const shaft =
+    (((values.displacement * speed) / (2 * Math.PI)) *
+      Math.max(0, (fields.pressure[link.to] ?? 0) - inlet)) /
+    values.efficiency
+  const motor = part.shaft === undefined ? part : model.parts[part.shaft]
+  if (part.kind === 'motor-pump' && shaft > values.motorRating)
+    remarks.push({
+      grade: 'attention',
+      part: motor?.id ?? part.id,
+      text: `${motor?.label ?? part.label} is overloaded: it gives ${Math.round((100 * shaft) / values.motorRating)} % of its rated output.`,
+    })
+  return remarks
+}
+
+/** Only a valve that is shut in health gets a remark when it opens. */
+function valveRemarks(situation: Situation, rest: Rest, link: ModelLink, place: number): Remark[] {
+  const { model, parameters } = situation
+  const part = model.parts[link.part]
+  const values = parameters.values[link.part]
+  if (!part || !values || calibrationOf(model).openValves.has(place)) return []
+  if ((rest.fields.flow[place] ?? 0) < OPEN_FROM * values.fullFlow) return []
+  return [{ grade: 'note', part: part.id, text: `${part.label} is open.` }]
+}
+
+function returnRemarks(situation: Situation, rest: Rest): Remark[] {
+  const { model } = situation
+  const hottest = model.nodes.reduce(
+    (most, node, place) =>
+      typeof node.fixed === 'number' && !node.mouth ? Math.max(most, rest.fields.temperature[place] ?? 0) : most,
+    0,
+  )
+  // A heated tank of heavy fuel is hotter than gas oil may be.
+  if (situation.fluid.density15 > 900 || hottest < LOWEST_FLASH) return []
+  return [
+    {
+      grade: 'attention',
+      text: 'The fuel comes back to the tank as hot as the lowest flash point of gas oil.',
+    },
+  ]
+}
+
+function engineRemarks(situation: Situation, rest: Rest, engine: EngineState): Remark[] {
+  const { model, conditions, demand } = situation
+  if (!demand.running) return []
+  const remarks: Remark[] = []
+  const poor = inletNodes(situation).filter(
+    (node) =>
+      filling((rest.fields.pressure[node] ?? 0) - conditions.airPressure, model.engine.fillingPressure) < 0.98,
+  ).length
+  const label = model.parts[model.injectors]
+  if (poor > 0 && label)
+    remarks.push({
+      grade: 'attention',
+      part: label.id,
+      text: `${poor} of ${model.cylinders} injectors do not fill: the pressure at their inlets is too low.`,
+    })
+  if (engine.wanted > 0 && engine.power < POWER_SHORT * engine.wanted)
+    remarks.push({ grade: 'attention', text: 'The engine does not reach its power with the rack at its stop.' })
+  if (demand.load === 0 && engine.rack >= 1)
+    remarks.push({ grade: 'stop', text: 'The engine does not keep its idle speed.' })
+  return remarks
+}

@@ -1,0 +1,77 @@
+import { isCalibrated, setCalibration } from './calibration.ts'
+import { comeToRest } from './come-to-rest.ts'
+import type { Fields } from './fields.ts'
+import { inletNodes } from './governor.ts'
+import type { CircuitModel } from './model.ts'
+import { readState } from './read-state.ts'
+import { situationOf, type Bent } from './situation.ts'
+import type { CircuitState, Conditions, NoState } from './types.ts'
+
+/** What the fields were when a state had come to rest, to start from. */
+const fieldsOf = new WeakMap<CircuitState, Fields>()
+
+const STANDARD_AIR = 101_325
+
+/** The full rack hangs a little on the temperature that it leads to. */
+const CALIBRATIONS = 2
+
+/** A spring valve counts as open from this share of its full flow. [-] */
+const OPEN_FROM = 0.02
+
+/** Finds what full load in health shows; where that has no state, the first guess stands. */
+function calibrate(model: CircuitModel): void {
+  const { fuel, tankTemperature, ambientTemperature } = model.usual
+  const conditions: Conditions = {
+    state: 'full',
+    fuel,
+    tankTemperature,
+    ambientTemperature,
+    tankLevel: 0.6,
+    airPressure: STANDARD_AIR,
+  }
+  for (let time = 0; time < CALIBRATIONS; time++) {
+    const read = situationOf(model, conditions, { parameters: [], conditions: {} })
+    if (!read.ok) return
+    const { situation } = read
+    const rest = comeToRest(situation, undefined)
+    if ('ok' in rest) return
+    const nodes = inletNodes(situation)
+    const density =
+      nodes.reduce((sum, node) => sum + situation.fluid.density(rest.fields.temperature[node] ?? 0), 0) /
+      nodes.length
+    const openValves = new Set(
+      model.links.flatMap(({ role, part }, place) =>
+        role === 'spring-valve' &&
+        (rest.fields.flow[place] ?? 0) > OPEN_FROM * (model.parts[part]?.values.fullFlow ?? 0)
+          ? [place]
+          : [],
+      ),
+    )
+    setCalibration(model, { density, openValves })
+  }
+}
+
+/**
+ * The state in which a circuit comes to rest: pressures, flows, temperatures and gas that all agree.
+ * @param model from readCircuit
+ * @param conditions what surrounds it
+ * @param bent what faults do to parts and conditions; nothing in health
+ * @param warm a state of the same circuit to start from, which saves time and changes nothing else
+ * @returns the state, or why there is none
+ * @source as stated at each law; the coupling is ours
+ */
+export function solveCircuit(
+  model: CircuitModel,
+  conditions: Conditions,
+  bent: Bent = { parameters: [], conditions: {} },
+  warm?: CircuitState,
+): CircuitState | NoState {
+  if (!isCalibrated(model)) calibrate(model)
+  const read = situationOf(model, conditions, bent)
+  if (!read.ok) return read
+  const rest = comeToRest(read.situation, warm && fieldsOf.get(warm))
+  if ('ok' in rest) return rest
+  const state = readState(read.situation, rest)
+  fieldsOf.set(state, rest.fields)
+  return state
+}

@@ -1,0 +1,91 @@
+import type { CircuitModel, ModelLink } from './model.ts'
+
+/** What follows from the drawn ways alone, and stays while the circuit does. */
+export interface Topology {
+  /** All nodes, those that others feed after them where the drawing goes one way. */
+  readonly order: readonly number[]
+  /** Links at each node. */
+  readonly at: readonly (readonly number[])[]
+  /** By link: it lies between a tank and the first pump. */
+  readonly onSuction: readonly boolean[]
+  /** By link of a pump: the links from which it draws, back to a tank, another pump or a vented place. */
+  readonly drawsThrough: ReadonlyMap<number, readonly number[]>
+  /** By part: the node at which a hole in its wall lies. */
+  readonly holeNode: readonly number[]
+}
+
+const isPump = (link: ModelLink): boolean => link.role === 'pump'
+
+function drawnOrder(model: CircuitModel, at: readonly (readonly number[])[]): number[] {
+  const done = new Set<number>()
+  const backwards: number[] = []
+  const visit = (node: number): void => {
+    done.add(node)
+    for (const place of at[node] ?? []) {
+      const link = model.links[place]
+      if (link?.from === node && !done.has(link.to)) visit(link.to)
+    }
+    backwards.push(node)
+  }
+  const mouths = model.nodes.flatMap(({ mouth }, node) => (mouth ? [node] : []))
+  for (const node of mouths) if (!done.has(node)) visit(node)
+  for (const node of model.nodes.keys()) if (!done.has(node)) visit(node)
+  return backwards.reverse()
+}
+
+/** Links from the tanks' mouths to the first pumps. */
+function suctionLinks(model: CircuitModel, at: readonly (readonly number[])[]): boolean[] {
+  const found = model.links.map(() => false)
+  const open = model.nodes.flatMap(({ mouth }, node) => (mouth ? [node] : []))
+  for (let node = open.pop(); node !== undefined; node = open.pop())
+    for (const place of at[node] ?? []) {
+      const link = model.links[place]
+      if (link?.from !== node || found[place] || isPump(link)) continue
+      found[place] = true
+      open.push(link.to)
+    }
+  return found
+}
+
+function drawnThrough(model: CircuitModel, at: readonly (readonly number[])[], pump: ModelLink): number[] {
+  const through: number[] = []
+  const seen = new Set<number>()
+  for (let node = pump.from; !seen.has(node); ) {
+    seen.add(node)
+    const here = model.nodes[node]
+    if (here?.fixed !== undefined || here?.vented) break
+    const next = (at[node] ?? []).find((place) => {
+      const link = model.links[place]
+      return link?.to === node && !isPump(link) && link.role !== 'spring-valve'
+    })
+    const link = next === undefined ? undefined : model.links[next]
+    if (!link || next === undefined) break
+    through.push(next)
+    node = link.from
+  }
+  return through
+}
+
+/**
+ * What follows from the ways of a circuit.
+ * @param model of the circuit
+ * @returns order of the nodes, links at each, suction side
+ */
+export function topologyOf(model: CircuitModel): Topology {
+  const at: number[][] = model.nodes.map(() => [])
+  model.links.forEach(({ from, to }, place) => {
+    at[from]?.push(place)
+    at[to]?.push(place)
+  })
+  const drawsThrough = new Map(
+    model.links.flatMap((link, place): [number, number[]][] =>
+      isPump(link) ? [[place, drawnThrough(model, at, link)]] : [],
+    ),
+  )
+  // A shaft seal and a glass's gasket lie before what they belong to; a joint or crack of the rest is taken behind.
+  const holeNode = model.parts.map(({ kind }, part) => {
+    const ends = model.ends[part]
+    return (kind.endsWith('-pump') || kind === 'glass' ? ends?.in : ends?.out) ?? -1
+  })
+  return { order: drawnOrder(model, at), at, onSuction: suctionLinks(model, at), drawsThrough, holeNode }
+}
