@@ -1,6 +1,6 @@
 import { perform } from '../checks/perform.ts'
 import type { CheckData, CheckResult, PlantState, StatesData } from '../checks/types.ts'
-import type { CircuitState, OperatingState } from '../circuit/types.ts'
+import type { CircuitState, NoState, OperatingState } from '../circuit/types.ts'
 import type { FaultData } from '../faults/types.ts'
 import { hypothesesOf, pairAnswers, singleAnswers } from './answers.ts'
 import { fits } from './fits.ts'
@@ -24,8 +24,8 @@ export interface World {
   readonly states: StatesData
   /** The faults that this circuit can have. */
   readonly faults: readonly FaultData[]
-  /** The solved circuit with these faults, in the exercise's conditions. */
-  readonly show: (state: OperatingState, faults: readonly FaultAt[]) => CircuitState
+  /** The solved circuit with these faults, in the exercise's conditions, or why there is none. */
+  readonly show: (state: OperatingState, faults: readonly FaultAt[]) => CircuitState | NoState
 }
 
 export interface Course extends Knowledge {
@@ -39,14 +39,27 @@ export interface Course extends Knowledge {
 
 const idsOf = (faults: readonly FaultAt[]): string[] => faults.map(({ fault }) => fault)
 
+/** What a check would tell with these faults; none where the circuit does not come to rest with them. */
+function telling(
+  { show }: World,
+  check: CheckData,
+  state: PlantState,
+  faults: readonly FaultAt[],
+): CheckResult | NoState {
+  if (state === 'stopped') return perform(check, undefined, idsOf(faults))
+  const shown = show(state, faults)
+  return shown.ok ? perform(check, shown, idsOf(faults)) : shown
+}
+
 /** What each check tells in each state that it can be made in. */
-function tellings({ checks, show }: World, hidden: readonly FaultAt[]): Omit<Told, 'leaves'>[] {
-  return checks.flatMap((check) =>
-    check.states.map((state) => ({
-      state,
-      check: check.id,
-      result: perform(check, state === 'stopped' ? undefined : show(state, hidden), idsOf(hidden)),
-    })),
+function tellings(world: World, hidden: readonly FaultAt[]): Omit<Told, 'leaves'>[] {
+  return world.checks.flatMap((check) =>
+    check.states.map((state) => {
+      const result = telling(world, check, state, hidden)
+      if ('ok' in result)
+        throw new Error(`${idsOf(hidden).join(' and ')} in the state «${state}»: ${result.reason}`)
+      return { state, check: check.id, result }
+    }),
   )
 }
 
@@ -68,12 +81,16 @@ export function prepareCourse(exercise: Exercise, world: World): Course {
   const fitting = (open: bigint, { state, check: id, result }: Omit<Told, 'leaves'>): bigint => {
     const check = checks.get(id)
     if (check === undefined) return open
-    const wouldTell = (faults: readonly FaultAt[]): CheckResult =>
-      perform(check, state === 'stopped' ? undefined : world.show(state, faults), idsOf(faults))
     let leaves = 0n
     for (const [place, { corners }] of hypotheses.entries()) {
       const bit = 1n << BigInt(place)
-      if ((open & bit) !== 0n && fits(result, corners.map(wouldTell))) leaves |= bit
+      if ((open & bit) === 0n) continue
+      // A corner in which the circuit does not come to rest tells nothing, for the cause or against it.
+      const told = corners.flatMap((faults) => {
+        const would = telling(world, check, state, faults)
+        return 'ok' in would ? [] : [would]
+      })
+      if (told.length === 0 || fits(result, told)) leaves |= bit
     }
     return leaves
   }

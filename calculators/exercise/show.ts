@@ -12,18 +12,17 @@ export type Solve = (
 /**
  * A circuit that is solved once for each state and set of faults, each time from the state in health.
  * @param solve solves the circuit [SI]
- * @returns the solved states; one that does not come to rest throws an error with state, faults and reason
+ * @returns the solved states, or why one does not come to rest
  * @source common practice
  */
 export function shownBy(solve: Solve): World['show'] {
-  const known = new Map<string, CircuitState>()
-  const show = (state: OperatingState, faults: readonly FaultAt[]): CircuitState => {
-    const names = faults.map(({ fault, severity }) => `${fault} at ${severity}`)
-    const key = [state, ...names].join(', ')
+  const known = new Map<string, CircuitState | NoState>()
+  const show = (state: OperatingState, faults: readonly FaultAt[]): CircuitState | NoState => {
+    const key = [state, ...faults.map(({ fault, severity }) => `${fault} ${severity}`)].join()
     const before = known.get(key)
     if (before !== undefined) return before
-    const solved = solve(state, faults, faults.length === 0 ? undefined : show(state, []))
-    if (!solved.ok) throw new Error(`${key}: ${solved.reason}`)
+    const health = faults.length === 0 ? undefined : show(state, [])
+    const solved = solve(state, faults, health?.ok ? health : undefined)
     known.set(key, solved)
     return solved
   }
