@@ -54,6 +54,49 @@ export function restrictorCoefficient(
   return restrictor.coefficient * Math.sqrt(share / Math.hypot(1, share))
 }
 
+/** Drop and flow at which the laminar and the turbulent line of a restrictor cross. */
+export interface Crossing {
+  /** [Pa] */
+  readonly drop: number
+  /** [m³/s] */
+  readonly flow: number
+}
+
+/**
+ * Where the laminar and the turbulent line of a small restrictor cross, from which its whole curve follows.
+ * @param restrictor turbulent C [-], critical Reynolds number [-]
+ * @param bore [m], above 0
+ * @param pipe inside diameter before it [m], above the bore
+ * @param density [kg/m³], above 0
+ * @param kinematicViscosity [m²/s], above 0
+ * @returns drop [Pa] and flow [m³/s] there
+ * @source orifice-smooth-transition, common practice (the coefficients)
+ */
+export function restrictorCrossing(
+  restrictor: Restrictor,
+  bore: number,
+  pipe: number,
+  density: number,
+  kinematicViscosity: number,
+): Crossing {
+  const drop = criticalDrop(restrictor, bore, density, kinematicViscosity)
+  const approach = 1 / Math.sqrt(1 - (bore / pipe) ** 4)
+  const area = restrictor.coefficient * approach * (Math.PI / 4) * bore ** 2
+  return { drop, flow: area * Math.sqrt((2 * drop) / density) }
+}
+
+/**
+ * Drop over that at the crossing, from flow over that at the crossing. [-]
+ * @param share of the flow [-], 0 or more
+ * @returns x with x⁴/(1 + x²) = share⁴: the share itself in slow flow, its square in fast flow
+ * @source orifice-smooth-transition
+ */
+export function dropShare(share: number): number {
+  // Written so that small shares lose no digits and large ones do not overflow.
+  const square = share * share
+  return share * Math.sqrt((square + Math.sqrt(square * square + 4)) / 2)
+}
+
 /**
  * Drop across a small restrictor at a flow, the exact inverse of the same curve. [Pa]
  * @param restrictor turbulent C [-], critical Reynolds number [-]
@@ -73,10 +116,6 @@ export function restrictorDrop(
   density: number,
   kinematicViscosity: number,
 ): number {
-  const critical = criticalDrop(restrictor, bore, density, kinematicViscosity)
-  const approach = 1 / Math.sqrt(1 - (bore / pipe) ** 4)
-  const area = restrictor.coefficient * approach * (Math.PI / 4) * bore ** 2
-  // With x the drop over the critical one and q the flow over the turbulent one there: q⁴ = x⁴/(1 + x²).
-  const q4 = (flow / (area * Math.sqrt((2 * critical) / density))) ** 4
-  return critical * Math.sqrt((q4 + Math.sqrt(q4 * q4 + 4 * q4)) / 2)
+  const crossing = restrictorCrossing(restrictor, bore, pipe, density, kinematicViscosity)
+  return crossing.drop * dropShare(flow / crossing.flow)
 }

@@ -1,0 +1,179 @@
+import { changeFlows, changePressures, evaluate, type Pass } from './iteration.ts'
+import type { Law } from './net.ts'
+import type { PreparedNet } from './prepare.ts'
+import { shortenStep } from './shorten-step.ts'
+
+/** Values of now, in the order of the net. What is left out is taken from the net itself. */
+export interface NetValues {
+  readonly laws?: readonly Law[]
+  /** Flow taken out at each node. [m³/s] */
+  readonly outflows?: ArrayLike<number>
+  /** Pressure of each node [Pa]; only those of fixed nodes are read. */
+  readonly pressures?: ArrayLike<number>
+}
+
+export interface SolveOptions {
+  /** Converged when no flow is off by more than this share of the largest flow. [-] Default 1e-9. */
+  readonly tolerance?: number
+  /** Default 100. */
+  readonly mostIterations?: number
+  /** Flows to begin with, by link [m³/s]: those of the last solution. Default: the first flows of the links, or none. */
+  readonly start?: Float64Array
+}
+
+export interface NetSolution {
+  /** By node. [Pa] */
+  readonly pressures: Float64Array
+  /** By link. [m³/s] */
+  readonly flows: Float64Array
+  readonly converged: boolean
+  /** Linear solves. */
+  readonly iterations: number
+  /** Largest imbalance of a node or change of flow that the law of a link still asks for. [m³/s] */
+  readonly residual: number
+  /** Id of the link or node with the largest. */
+  readonly worst: string
+}
+
+const TOLERANCE = 1e-9
+const MOST_ITERATIONS = 100
+
+/** Flows this near are alike whatever the largest flow: about a fifth of a drop in a day. [m³/s] */
+const LEAST_FLOW = 1e-13
+
+function largestImbalance(
+  prepared: PreparedNet,
+  flows: Float64Array,
+  outflows: ArrayLike<number> | undefined,
+): { size: number; slot: number } {
+  const { from, to, right, slotOfNode, unknowns } = prepared
+  for (const [node, slot] of slotOfNode.entries()) right[slot] = -(outflows?.[node] ?? 0)
+  for (let link = 0; link < from.length; link++) {
+    const [one, other, flow] = [from[link] as number, to[link] as number, flows[link] as number]
+    right[one] = (right[one] as number) - flow
+    right[other] = (right[other] as number) + flow
+  }
+  let [size, worst] = [0, 0]
+  for (let slot = 0; slot < unknowns; slot++) {
+    const off = Math.abs(right[slot] as number)
+    if (off > size) [size, worst] = [off, slot]
+  }
+  return { size, slot: worst }
+}
+
+function largestChange({ conductance, rest }: PreparedNet): { size: number; link: number } {
+  let [size, worst] = [0, 0]
+  for (let link = 0; link < rest.length; link++) {
+    const change = Math.abs((conductance[link] as number) * (rest[link] as number))
+    // A law without a finite value is the worst of all.
+    if (change > size || Number.isNaN(change))
+      [size, worst] = [Number.isNaN(change) ? Number.MAX_VALUE : change, link]
+  }
+  return { size, link: worst }
+}
+
+function setPressures(prepared: PreparedNet, pressures: ArrayLike<number> | undefined): void {
+  const { net, unknowns, pressure } = prepared
+  for (let slot = unknowns; slot < pressure.length; slot++) {
+    const place = prepared.nodeOfSlot[slot] as number
+    const value = pressures?.[place] ?? net.nodes[place]?.pressure ?? 0
+    if (!Number.isFinite(value))
+      throw new RangeError(
+        `Pressure of node «${net.nodes[place]?.id}»: ${value} is not a finite number of pascals.`,
+      )
+    pressure[slot] = value
+  }
+  // Any value serves; a near one costs fewer digits.
+  pressure.fill(pressure[unknowns] ?? 0, 0, unknowns)
+}
+
+function firstFlows(prepared: PreparedNet, start: Float64Array | undefined): Float64Array {
+  const flows = new Float64Array(start ?? prepared.firstFlows)
+  for (let link = 0; link < flows.length; link++)
+    if (!Number.isFinite(flows[link]))
+      throw new RangeError(
+        `First flow of link «${prepared.net.links[link]?.id}»: ${flows[link]} is not a finite number of m³/s.`,
+      )
+  return flows
+}
+
+function refuseWrongOutflows({ net }: PreparedNet, outflows: ArrayLike<number> | undefined): void {
+  for (let node = 0; outflows !== undefined && node < net.nodes.length; node++)
+    if (!Number.isFinite(outflows[node]))
+      throw new RangeError(
+        `Outflow of node «${net.nodes[node]?.id}»: ${outflows[node]} is not a finite number of m³/s.`,
+      )
+}
+
+function pressuresByNode(prepared: PreparedNet): Float64Array {
+  const { slotOfNode, unknowns, pressure } = prepared
+  const pressures = new Float64Array(slotOfNode.length)
+  for (let node = 0; node < pressures.length; node++) {
+    const found = pressure[slotOfNode[node] as number] as number
+    pressures[node] = Number.isFinite(found) ? found : (pressure[unknowns] as number)
+  }
+  return pressures
+}
+
+/**
+ * Pressures of all nodes and flows of all links: Newton's method on both together, whose steps are shortened where a
+ * full one would overshoot.
+ * @param prepared from prepareNet; its working space is used, so one solve at a time
+ * @param values laws, outflows [m³/s] and fixed pressures [Pa] of now
+ * @param options tolerance [-], most iterations [-], flows to start with [m³/s]
+ * @returns pressures [Pa] and flows [m³/s], always finite; when not converged, the last ones, which mean nothing, with
+ * the size and the place of what is still off
+ * @throws RangeError, with the name of the part, for a fixed pressure, an outflow or a first flow that is not finite
+ * @source common practice (global gradient form of Todini and Pilati)
+ */
+export function solveNet(
+  prepared: PreparedNet,
+  values: NetValues = {},
+  options: SolveOptions = {},
+): NetSolution {
+  const { net } = prepared
+  const laws = values.laws ?? prepared.laws
+  const outflows = values.outflows ?? prepared.outflows
+  const tolerance = options.tolerance ?? TOLERANCE
+  const most = options.mostIterations ?? MOST_ITERATIONS
+  const flows = firstFlows(prepared, options.start)
+  refuseWrongOutflows(prepared, outflows)
+  setPressures(prepared, values.pressures)
+  const pass: Pass = { along: Number.NaN, change: Number.NaN, flow: Number.NaN }
+
+  prepared.step.fill(0)
+  let finite = evaluate(prepared, laws, flows, outflows, pass)
+  let iterations = 0
+  let balanced = false
+  let converged = false
+  let loose: number | undefined
+  while (finite && !converged && iterations < most) {
+    loose = changePressures(prepared)
+    if (loose !== undefined) break
+    const descent = changeFlows(prepared, flows)
+    finite = evaluate(prepared, laws, flows, outflows, pass)
+    // The first whole step balances the nodes, whatever it takes; only from there on does the energy tell how far to go.
+    if (!finite || (balanced && pass.along > 0)) {
+      const first = balanced ? descent : Infinity
+      const share = shortenStep(prepared, laws, flows, outflows, pass, first, iterations)
+      finite = share > 0
+      balanced ||= share === 1
+    } else balanced = true
+    iterations++
+    converged = balanced && finite && pass.change <= Math.max(tolerance * pass.flow, LEAST_FLOW)
+  }
+
+  const change = largestChange(prepared)
+  const imbalance = largestImbalance(prepared, flows, outflows)
+  const atNode = loose ?? (imbalance.size > change.size ? imbalance.slot : undefined)
+  const worst =
+    atNode === undefined ? net.links[change.link] : net.nodes[prepared.nodeOfSlot[atNode] as number]
+  return {
+    pressures: pressuresByNode(prepared),
+    flows,
+    converged,
+    iterations,
+    residual: Math.max(change.size, imbalance.size),
+    worst: worst?.id ?? '',
+  }
+}
