@@ -1,7 +1,7 @@
 import { getCollection } from 'astro:content'
 import type { Calculator, FuelRecord } from '../../calculators/calculator/types.ts'
 import { readingOf } from '../article/figures.ts'
-import { defaultPlant, setPointOf } from '../content/load.ts'
+import { setPointOf, type Plant } from '../content/load.ts'
 import { textsFromFuel } from './starting.ts'
 
 interface Given {
@@ -50,9 +50,15 @@ export async function presetOf(calculator: Calculator, { preset, fuel, setPoints
     origins.push(`the data of ${record.title}${record.invented ? ' (an invented fuel)' : ''}`)
   }
   if (setPoints !== undefined) {
-    const plant = await defaultPlant()
-    for (const [input, point] of Object.entries(setPoints)) texts[input] = (await setPointOf(point)).value
-    origins.push(`set points of ${plant.data.title}${plant.data.invented ? ' (an invented plant)' : ''}`)
+    const plants = new Map<string, Plant>()
+    for (const [input, id] of Object.entries(setPoints)) {
+      const { point, plant } = await setPointOf(id)
+      texts[input] = point.value
+      plants.set(plant.id, plant)
+    }
+    for (const { data } of plants.values()) {
+      origins.push(`set points of ${data.title}${data.invented ? ' (an invented plant)' : ''}`)
+    }
   }
   if (preset !== undefined) {
     Object.assign(texts, preset)

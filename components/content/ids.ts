@@ -7,6 +7,12 @@ import type { SetPoint } from '../../calculators/circuit/read-figures.ts'
 
 const CONTENT = join(process.cwd(), 'content')
 
+/** The plant for whose circuit the articles are written. */
+export const ARTICLES_PLANT = 'pq-12'
+
+/** The plant that the build shows: PLANT=my-plant npm run build takes content/plants/my-plant.yaml. */
+export const shownPlant = (): string => process.env['PLANT'] ?? ARTICLES_PLANT
+
 /** Ids of a collection that keeps one file an entry: the file names without their ending. */
 export function idsOfFolder(collection: string): string[] {
   const folder = join(CONTENT, collection)
@@ -26,6 +32,12 @@ export function idsOfFile(path: string): string[] {
 export function keysIn(path: string, field: string): string[] {
   const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>
   return Object.keys((data[field] ?? {}) as object)
+}
+
+/** A text at the top of one YAML file: the circuit of a plant, say. */
+export function textIn(path: string, field: string): string {
+  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>
+  return String(data[field])
 }
 
 export type SetPoints = Readonly<Record<string, SetPoint>>

@@ -1,7 +1,16 @@
 import { parse } from 'yaml'
 import { catalogue } from '../../calculators/catalogue/index.ts'
 import { kinds } from '../../calculators/quantity/kinds.ts'
-import { calculatorIds, idsOfFile, idsOfFolder, keysIn, pagePaths } from './ids.ts'
+import {
+  ARTICLES_PLANT,
+  calculatorIds,
+  idsOfFile,
+  idsOfFolder,
+  keysIn,
+  pagePaths,
+  shownPlant,
+  textIn,
+} from './ids.ts'
 import { mdxPages, pairsOf, tagsOf, type MdxPage, type Tag } from './mdx-pages.ts'
 
 type Reader = (written: string) => string[]
@@ -16,7 +25,7 @@ const ORIGINS = ['source', 'practice', 'memory', 'example'] as const
 
 /** For each attribute that names an id: what may stand there, and how the ids are read from it. */
 function idAttributes(): Readonly<Record<string, readonly [readonly string[], Reader]>> {
-  const setPoints = keysIn(`plants/${shownPlant()}.yaml`, 'setPoints')
+  const setPoints = setPointIds()
   const circuits = idsOfFolder('circuits')
   return {
     'Setpoint of': [setPoints, asItStands],
@@ -32,13 +41,16 @@ function idAttributes(): Readonly<Record<string, readonly [readonly string[], Re
   }
 }
 
-/** The plant that the build shows, as load.ts takes it. */
-function shownPlant(): string {
-  const wanted = process.env['PLANT'] ?? 'pq-12'
+/** The set points that an article may name: those of the plant shown, and what load.ts borrows for it. */
+function setPointIds(): string[] {
   const plants = idsOfFolder('plants')
-  if (!plants.includes(wanted))
-    throw new Error(`PLANT: «${wanted}» is not an id of content/plants; allowed: ${plants.join(', ')}`)
-  return wanted
+  const shown = shownPlant()
+  if (!plants.includes(shown))
+    throw new Error(`PLANT: «${shown}» is not an id of content/plants; allowed: ${plants.join(', ')}`)
+  const own = keysIn(`plants/${shown}.yaml`, 'setPoints')
+  const circuitOf = (plant: string) => textIn(`plants/${plant}.yaml`, 'circuit')
+  if (circuitOf(shown) === circuitOf(ARTICLES_PLANT)) return own
+  return [...new Set([...own, ...keysIn(`plants/${ARTICLES_PLANT}.yaml`, 'setPoints')])]
 }
 
 /**

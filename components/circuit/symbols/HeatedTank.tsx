@@ -6,11 +6,11 @@ export function HeatedTank() {
   return (
     <g>
       <path class="symbol-body" d="M-90-40V40H90V-40" />
-      <path class="symbol-line symbol-thin" d="M-90-14H-48M-32-14H32M48-14H90" />
-      <path class="symbol-line symbol-thin" d="M60-25H76L68-14Z" />
-      <path class="symbol-line" d="M90 8H70V22H56V8H14V22H4V8H-6V22H-16V8H-26M90 30H-26V8" />
-      <path class="circuit-line circuit-line-suction" d="M-40-40V26" />
-      <path class="circuit-line circuit-line-return" d="M40-40V0" />
+      <path class="symbol-line symbol-thin" d="M-90-14H-58M-42-14H42M58-14H90" />
+      <path class="symbol-line symbol-thin" d="M64-25H80L72-14Z" />
+      <path class="symbol-line" d="M90 8H-30V19H70V30H90" />
+      <path class="circuit-line circuit-line-suction" d="M-50-40V26" />
+      <path class="circuit-line circuit-line-return" d="M50-40V-2" />
     </g>
   )
 }

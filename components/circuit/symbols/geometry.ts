@@ -62,7 +62,7 @@ export const symbols = defineSymbols({
   },
   'heated-tank': {
     title: 'Heated tank, open to the air (coil drawn for this handbook)',
-    ports: () => ({ out: { at: [-40, -40] }, return: { at: [40, -40] } }),
+    ports: () => ({ out: { at: [-50, -40] }, return: { at: [50, -40] } }),
     box: () => around(90, 40),
   },
   'mixing-column': {

@@ -2,7 +2,7 @@ import { globSync, readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { describe, expect, it } from 'vitest'
 import { circuit as schema } from '../../../components/content/schemas.ts'
-import { circuit, rawCircuit } from './pq-12.ts'
+import { circuit, rawCircuit } from './circuits.ts'
 
 /** Path and message of each issue that a changed copy of the file raises. */
 function issuesAfter(change: (raw: ReturnType<typeof rawCircuit>) => void): string[] {

@@ -13,19 +13,25 @@ import {
   type Segment,
 } from '../../../components/circuit/layout.ts'
 import type { Box } from '../../../components/circuit/symbols/geometry.ts'
-import { circuit } from './pq-12.ts'
+import { circuit, circuitIds, circuits, type CircuitId } from './circuits.ts'
 
 /** Half of the heaviest line, so that no word touches it. */
 const CLEAR_OF_LINES = 3
 
-const lines = circuit.connections.flatMap((connection) =>
-  routesOf(circuit, connection).map((route) => ({ connection, segments: segmentsOf(route) })),
-)
-const labels = circuit.elements.map((element) => ({ name: `label of ${element.id}`, box: labelBox(element) }))
-const names = circuit.connections.flatMap(({ name }) =>
-  name ? [{ name: `words ${name.text}`, box: nameBox(name) }] : [],
-)
-const drawn = circuit.elements.map((element) => ({ name: element.id, box: symbolBox(element) }))
+/** The lines, labels, words and parts of a sheet. */
+function sheetOf(id: CircuitId) {
+  const { [id]: sheet } = circuits
+  return {
+    lines: sheet.connections.flatMap((connection) =>
+      routesOf(sheet, connection).map((route) => ({ connection, segments: segmentsOf(route) })),
+    ),
+    labels: sheet.elements.map((element) => ({ name: `label of ${element.id}`, box: labelBox(element) })),
+    names: sheet.connections.flatMap(({ name }) =>
+      name ? [{ name: `words ${name.text}`, box: nameBox(name) }] : [],
+    ),
+    drawn: sheet.elements.map((element) => ({ name: element.id, box: symbolBox(element) })),
+  }
+}
 
 const overlap = (a: Box, b: Box) =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
@@ -44,7 +50,9 @@ function overlapping(boxes: { name: string; box: Box }[]): string[] {
   )
 }
 
-describe('the sheet of the PQ-12', () => {
+describe.each(circuitIds)('the sheet of %s', (id) => {
+  const { lines, labels, names, drawn } = sheetOf(id)
+
   it('has no two parts, labels or words on the same spot', () => {
     expect(overlapping([...labels, ...names, ...drawn])).toEqual([])
   })
@@ -92,7 +100,14 @@ describe('the sheet of the PQ-12', () => {
     expect(meet).toEqual([])
   })
 
-  it('leads from the tank through 1 to 12 and back to the tank', () => {
+  it('draws its letters at 12 px or more where the page shows it smallest', () => {
+    // components/circuit/circuit.css: a sheet is never narrower than 46rem, with 6 units of edge on either side.
+    expect((15 * 46 * 16) / (circuits[id].size.width * 20 + 12)).toBeGreaterThanOrEqual(11.95)
+  })
+})
+
+describe('the way of the fuel', () => {
+  it('leads in the PQ-12 from the tank through 1 to 13 and back to the tank', () => {
     const way = circuit.elements.filter((element) => element.number !== undefined)
     let at = 'tank'
     const walked = way.map((_, index) => {
@@ -102,6 +117,7 @@ describe('the sheet of the PQ-12', () => {
       return at
     })
     expect(walked).toEqual([
+      'foot-valve',
       'suction-strainer',
       'supply-pump',
       'fuel-heater',
@@ -117,6 +133,13 @@ describe('the sheet of the PQ-12', () => {
     ])
   })
 
+  it('leads in the PB-8 from the return back to the mixing column, and only the surplus of the feed pump to the tank', () => {
+    const { 'pb-8': booster } = circuits
+    expect(downstreamOf(booster, 'return-line')).toEqual(new Set(['mixing-column']))
+    expect(downstreamOf(booster, 'feed-pressure-valve')).toEqual(new Set(['tank']))
+    expect(downstreamOf(booster, 'booster-relief-valve')).toEqual(new Set(['mixing-column']))
+  })
+
   it('joins the bypass before the secondary filters and its drain before the common return line', () => {
     expect(downstreamOf(circuit, 'primary-filter')).toContain('bypass-valve')
     expect(downstreamOf(circuit, 'bypass-valve')).toEqual(new Set(['bypass-glass']))
@@ -126,7 +149,7 @@ describe('the sheet of the PQ-12', () => {
 
   it('draws a line to and from each of the twelve injectors', () => {
     for (const from of ['supply-header.out', 'injectors.out']) {
-      const routes = lines.filter(({ connection }) => connection.from === from)
+      const routes = sheetOf('pq-12').lines.filter(({ connection }) => connection.from === from)
       expect(routes).toHaveLength(12)
     }
   })
@@ -196,7 +219,7 @@ describe('small parts', () => {
   it('marks the way with numbers and the rest with letters', () => {
     const marks = marksOf(circuit.elements)
     expect(marks.get('tank')).toBe('1')
-    expect(marks.get('return-line')).toBe('12')
+    expect(marks.get('return-line')).toBe('13')
     expect(marks.get('pump-motor')).toBe('A')
     expect(new Set(marks.values()).size).toBe(circuit.elements.length)
   })
