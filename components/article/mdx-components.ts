@@ -1,4 +1,5 @@
 import Calculator from '../calculator/Calculator.astro'
+import CircuitBench from '../circuit/bench/CircuitBench.astro'
 import CircuitDrawing from '../circuit/CircuitDrawing.astro'
 import CircuitParts from '../circuit/CircuitParts.astro'
 import Caution from './Caution.astro'
@@ -16,6 +17,7 @@ import Table from './Table.astro'
 /** What an article can use without an import, and what stands in for plain Markdown elements. */
 export const mdxComponents = {
   Calculator,
+  CircuitBench,
   CircuitDrawing,
   CircuitParts,
   Caution,
