@@ -32,7 +32,7 @@ export function pageSizes(folder: string, base: string, pages: OutputPage[]): Pa
     const script = files.withImports(matches(html, /<script\b[^>]*\bsrc="([^"]+)"/g))
     const inline = matches(html, /<script\b(?![^>]*\bsrc=)[^>]*>([^]*?)<\/script>/g)
     const calculators = matches(html, /<calculator-form\b[^>]*\bdata-calculator="([^"]+)"/g)
-    const converters = matches(html, /<(unit-converter)\b/g)
+    const converters = matches(html, /<(unit-converter|hidden-fault)\b/g)
     const islands = matches(html, /<astro-island\b[^>]*\b(?:component|renderer)-url="([^"]+)"/g)
     const onDemand = files
       .withImports([...files.fetchedLaterBy(script), ...files.named(calculators), ...islands])

@@ -47,7 +47,7 @@ async function showOf({ data }: ExerciseEntry, faults: readonly FaultData[]): Pr
     airPressure: readingOf(airPressure, 'absolutePressure').si,
   }
   const show = shownBy((state, at, near) =>
-    solveCircuit(model, { ...conditions, state }, bentBy(model, data.circuit, faults, at), near),
+    solveCircuit(model, { ...conditions, state }, bentBy(model, data.circuit, faults, at, conditions as any), near),
   )
   shown.set(key, show)
   return show
