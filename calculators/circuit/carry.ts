@@ -122,9 +122,11 @@ function handOn(situation: Situation, fields: Fields, link: ModelLink, place: nu
     const cylinder = link.place
     const burnt = fields.metered[cylinder] as number
     const asked = situation.demand.burnt / model.cylinders
-    const own = demand.running ? (demand.heat / model.cylinders) * Math.min(3, asked > 0 ? fuelOf(burnt) / asked : 1) : 0
+    const own = demand.running
+      ? (demand.heat / model.cylinders) * Math.min(3, asked > 0 ? fuelOf(burnt) / asked : 1)
+      : 0
     const warmer = own / heatFlow
-    out.heat += (own / massFlow) / (1 + (warmer / INJECTOR_WARMER) ** 4) ** 0.25
+    out.heat += own / massFlow / (1 + (warmer / INJECTOR_WARMER) ** 4) ** 0.25
     return
   }
   const kind = model.parts[link.part]?.kind

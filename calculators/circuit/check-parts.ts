@@ -22,7 +22,9 @@ function reached(model: CircuitModel, start: readonly number[], bothWays: boolea
 
 /** Lines that come out of an in, or go into an out. */
 function portsTheWrongWay(model: CircuitModel, circuit: CircuitData): CircuitProblem[] {
-  const labels = new Map(model.parts.filter(({ kind }) => oneWay.has(kind)).map(({ id, label }) => [id, label]))
+  const labels = new Map(
+    model.parts.filter(({ kind }) => oneWay.has(kind)).map(({ id, label }) => [id, label]),
+  )
   return circuit.connections.flatMap(({ from, to }, index): CircuitProblem[] => {
     const wrong = [
       { side: 'from', end: from, port: 'in' },

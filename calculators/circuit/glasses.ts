@@ -72,7 +72,8 @@ function viewOf(
   const density = fluid.density(fields.temperature[node] ?? conditions.ambientTemperature)
   // How high fuel at rest would stand in it, against the air.
   const column = (pressure - conditions.airPressure) / (density * GRAVITY)
-  const standing = Math.min(1, Math.max(0, 0.5 + column / (HEIGHT * bore)))
+  // A branch that holds gas holds nothing up.
+  const standing = Math.min(1, Math.max(0, 0.5 + column / (HEIGHT * bore))) / (1 + ratio)
   const fill = Math.max(running, standing)
   // Gas in a trickle that runs down the wall is not seen; a glass that stands still has let its gas rise.
   const gas = running > 0 || main ? ratio / (1 + ratio) : 0
@@ -108,7 +109,10 @@ function wordsOf(
   const start = look.startsWith('full') && from !== 'through' ? 'full' : look
   const words: string[] = [start]
   if (from === 'drain') words.push('rising from its drain')
-  if (from === 'valve') words.push(standing >= FULL_FROM ? 'running from above into a drain that is held up' : 'running from above')
+  if (from === 'valve')
+    words.push(
+      standing >= FULL_FROM ? 'running from above into a drain that is held up' : 'running from above',
+    )
   if (gas > SEEN && look !== 'empty' && start !== 'full with bubbles') words.push('with bubbles')
   if (milky) words.push('milky')
   if (dirt > 0.8) words.push('hardly to be seen for dirt')

@@ -1,15 +1,17 @@
 import { filling, rackFor, type InjectorRates } from './engine.ts'
 import { gasRatio, type Fields } from './fields.ts'
+import type { Settling } from './settling.ts'
 import { calibrationOf } from './calibration.ts'
 import type { Situation } from './situation.ts'
 
 /** Nodes of the injector inlets, by cylinder. */
 export function inletNodes(situation: Situation): readonly number[] {
-  return situation.model.links.flatMap(({ role, from }) => (role === 'metering' ? [from] : []))
+  return situation.topology.inlets
 }
 
 /**
  * What every injector does with the pressure, temperature and gas at its inlet. [kg/s]
+ * @param settling how far the metered fuel is moved
  * @param filled whether poor filling is taken off
  */
 export function injectorRates(situation: Situation, fields: Fields, filled: boolean): InjectorRates {
@@ -37,15 +39,17 @@ export function injectorRates(situation: Situation, fields: Fields, filled: bool
  * Sets rack and metered fuel so that the power asked for is reached, as far as the rack goes.
  * @param situation of the state
  * @param fields pressure, temperature and gas at the injector inlets; rack and metered are written
+ * @param settling how far the metered fuel is moved
  * @param filled whether poor filling counts; not before a pressure is known
  * @source common practice: a governor
  */
-export function meter(situation: Situation, fields: Fields, filled = true): void {
+export function meter(situation: Situation, fields: Fields, settling: Settling, filled: boolean): void {
   const { fluid, usualFluid, demand, reference } = situation
   const wanted = demand.burnt * usualFluid.density15 * usualFluid.energy
   fields.rack = demand.running ? rackFor(injectorRates(situation, fields, filled), wanted, fluid) : 0
   const { atFullRack, dripped } = injectorRates(situation, fields, false)
   atFullRack.forEach((mass, place) => {
-    fields.metered[place] = (fields.rack * mass + (dripped[place] as number)) / reference
+    settling.wanted[place] = (fields.rack * mass + (dripped[place] as number)) / reference
   })
+  settling.move(fields.metered)
 }

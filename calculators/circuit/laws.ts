@@ -88,7 +88,13 @@ const SEAT_COEFFICIENT = 0.62
  * How many times the stated full flow a valve passes before it is wide open.
  * @param cracking, override of it [Pa] @param fullFlow [m³/s] @param bore of the seat [m]
  */
-function liftBeyond(cracking: number, override: number, fullFlow: number, bore: number, density: number): number {
+function liftBeyond(
+  cracking: number,
+  override: number,
+  fullFlow: number,
+  bore: number,
+  density: number,
+): number {
   // Where the straight override line meets Q = C·A·√(2Δp/ρ).
   const hole = (2 * (SEAT_COEFFICIENT * (Math.PI / 4) * bore * bore) ** 2) / density / fullFlow ** 2
   return Math.max(1, (hole * override + Math.sqrt((hole * override) ** 2 + 4 * hole * cracking)) / 2)

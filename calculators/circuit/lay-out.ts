@@ -83,7 +83,9 @@ export function layOut(
     const tankEnd = ends.find((end) => byId.get(splitEnd(end)[0])?.kind === 'tank')
     const tank = tankEnd === undefined ? undefined : byId.get(splitEnd(tankEnd)[0])
     const mouth = tankEnd !== undefined && splitEnd(tankEnd)[1] === 'out'
-    const owner = ends.map((end) => byId.get(splitEnd(end)[0])).find((part) => part && !gaugeKinds.has(part.kind))
+    const owner = ends
+      .map((end) => byId.get(splitEnd(end)[0]))
+      .find((part) => part && !gaugeKinds.has(part.kind))
     const ofTank = (mouth ? tank?.values.mouth : tank?.values.depth) ?? 0
     nodeOfPlace.set(
       place,
@@ -108,7 +110,10 @@ export function layOut(
     if ((!role && !plainHeader) || at < 0) continue
     const [from, to] = [nodeAt(`${part.id}.in`), nodeAt(`${part.id}.out`)]
     if (from < 0 || to < 0 || from === to) {
-      reader.refuse(['elements', at], `${part.label} has no way through: its in and its out need places of their own`)
+      reader.refuse(
+        ['elements', at],
+        `${part.label} has no way through: its in and its out need places of their own`,
+      )
       continue
     }
     const link = addLink({ id: part.id, role: role ?? 'segment', part: place, from, to, place: 0 })
@@ -144,7 +149,9 @@ export function layOut(
   }
 
   function layCylinders(): readonly number[] {
-    const [supplyPart, backPart, own] = [supply, back, injectors?.id].map((id) => placeOfPart.get(id ?? '') ?? 0)
+    const [supplyPart, backPart, own] = [supply, back, injectors?.id].map(
+      (id) => placeOfPart.get(id ?? '') ?? 0,
+    )
     const height = injectors?.height ?? 0
     const label = injectors?.label ?? ''
     const branch = (part: number | undefined, place: number): number =>
@@ -159,9 +166,18 @@ export function layOut(
     const inlets = range.map((place) => addNode({ id: `injector-${place + 1}`, label, height }))
     const returns = range.map((place) => branch(backPart, place))
     const run = (id: string, part: number | undefined, through: readonly number[]): number[] =>
-      through.slice(1).map((to, place) =>
-        addLink({ id: `${id}-${place + 1}`, role: 'segment', part: part ?? 0, from: through[place] ?? 0, to, place }),
-      )
+      through
+        .slice(1)
+        .map((to, place) =>
+          addLink({
+            id: `${id}-${place + 1}`,
+            role: 'segment',
+            part: part ?? 0,
+            from: through[place] ?? 0,
+            to,
+            place,
+          }),
+        )
     const ahead = run('supply', supplyPart, [nodeAt(`${supply}.in`), ...branches])
     const behind = run('return', backPart, [...returns, nodeAt(`${back}.out`)])
     const chain = (role: Role, from: readonly number[], to: readonly number[]): number[] =>
@@ -177,7 +193,11 @@ export function layOut(
       )
     const strainers = chain('inlet-strainer', branches, inlets)
     chain('passage', inlets, returns)
-    chain('metering', inlets, range.map(() => cylinder))
+    chain(
+      'metering',
+      inlets,
+      range.map(() => cylinder),
+    )
     const middle = (list: readonly number[]): number => list[Math.floor((list.length - 1) / 2)] ?? 0
     ends[supplyPart ?? 0] = { in: nodeAt(`${supply}.in`), out: middle(branches), links: ahead.slice(0, 1) }
     ends[backPart ?? 0] = { in: middle(returns), out: nodeAt(`${back}.out`), links: behind.slice(-1) }
@@ -188,7 +208,8 @@ export function layOut(
   function withTappings(part: ReadPart): ModelPart {
     const height = Number.isNaN(part.height) ? 0 : part.height
     const shaft = circuit.connections.find(
-      ({ from, to, line }) => line === 'shaft' && (splitEnd(from)[0] === part.id || splitEnd(to)[0] === part.id),
+      ({ from, to, line }) =>
+        line === 'shaft' && (splitEnd(from)[0] === part.id || splitEnd(to)[0] === part.id),
     )
     const other = shaft && [shaft.from, shaft.to].map((end) => splitEnd(end)[0]).find((id) => id !== part.id)
     const partner = other === undefined ? undefined : placeOfPart.get(other)

@@ -68,7 +68,11 @@ function linkLaw(
       case 'filter': {
         const temperature = now.temperature[one.from] as number
         const heated = model.parts[one.part]?.kind !== 'filter'
-        return strainingLaw(values, heated ? 1 : waxedResistance(here.fluid.cloudPoint, temperature, values.opening), liquid)
+        return strainingLaw(
+          values,
+          heated ? 1 : waxedResistance(here.fluid.cloudPoint, temperature, values.opening),
+          liquid,
+        )
       }
       case 'spring-valve':
         return springLoadedLaw(values, liquid)
@@ -88,7 +92,8 @@ function linkLaw(
       case 'inlet-strainer':
       case 'passage': {
         const each = values.throughFlow / model.cylinders
-        const resistance = (drop: number) => measuredResistance(drop, each, values.viscosity, INJECTOR_INERTIA)
+        const resistance = (drop: number) =>
+          measuredResistance(drop, each, values.viscosity, INJECTOR_INERTIA)
         if (one.role === 'inlet-strainer')
           return filterLaw(
             resistance(values.inletStrainerDrop),
@@ -123,7 +128,8 @@ const INJECTOR_INERTIA = 0.3
 function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place: number): Mixture {
   const { fluid, reference } = situation
   const start = (fields.flow[place] as number) >= 0 ? link.from : link.to
-  const temperature = ((fields.temperature[link.from] as number) + (fields.temperature[link.to] as number)) / 2
+  const temperature =
+    ((fields.temperature[link.from] as number) + (fields.temperature[link.to] as number)) / 2
   const density = fluid.density(temperature)
   const gas =
     (gasRatio(situation, fields, start, fields.pressure[link.from] as number) +
@@ -158,7 +164,12 @@ function pumpLaw(
   const temperature = fields.temperature[link.from] as number
   const density = fluid.density(temperature)
   const displaced = displacedFlow(values.displacement, turning(situation, link.part))
-  const stated = displacedFlow(values.displacement, 'speed' in values && values.speed > 0 ? values.speed : situation.model.engine.ratedSpeed * values.speedRatio)
+  const stated = displacedFlow(
+    values.displacement,
+    'speed' in values && values.speed > 0
+      ? values.speed
+      : situation.model.engine.ratedSpeed * values.speedRatio,
+  )
   const constant = slipConstant(
     Math.max(values.slip, LEAST_SLIP) * stated * values.wear,
     values.slipPressure,

@@ -90,8 +90,7 @@ export interface CircuitModel {
   readonly ends: readonly (Ends | undefined)[]
   /** Node of each side of each connection, and the link whose flow it carries; undefined where no fuel goes. */
   readonly connections: readonly (
-    | { readonly from: number; readonly to: number; readonly link?: number }
-    | undefined
+    { readonly from: number; readonly to: number; readonly link?: number } | undefined
   )[]
   /** Place of the injectors in the list of parts. */
   readonly injectors: number

@@ -22,7 +22,10 @@ export interface Places {
   readonly members: ReadonlyMap<string, readonly string[]>
 }
 
-function unions(): { readonly of: (end: string) => string; readonly join: (one: string, other: string) => void } {
+function unions(): {
+  readonly of: (end: string) => string
+  readonly join: (one: string, other: string) => void
+} {
   const parent = new Map<string, string>()
   const of = (end: string): string => {
     const above = parent.get(end)

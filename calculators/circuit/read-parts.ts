@@ -98,9 +98,7 @@ export function readParts(circuit: CircuitData, reader: FigureReader): readonly 
     if (!pipe) return []
     const { id, label } = pipe
     const part = { id, label, kind: 'line', count: 1, height: Number.NaN } as const
-    return [
-      readPart(['connections', index, 'pipe'], pipe as Readonly<Record<string, string>>, part, reader),
-    ]
+    return [readPart(['connections', index, 'pipe'], pipe as Readonly<Record<string, string>>, part, reader)]
   })
   return [...elements, ...pipes]
 }

@@ -38,7 +38,8 @@ function partStates(situation: Situation, fields: Fields): PartState[] {
     if (kind !== 'tank') return []
     const mouth = model.nodes.findIndex((node) => node.fixed === place && node.mouth)
     const drawn = model.links.reduce(
-      (sum, { from, to }, link) => sum + (from === mouth ? 1 : to === mouth ? -1 : 0) * (fields.flow[link] ?? 0),
+      (sum, { from, to }, link) =>
+        sum + (from === mouth ? 1 : to === mouth ? -1 : 0) * (fields.flow[link] ?? 0),
       0,
     )
     const point = pointAt(situation, fields, mouth)
@@ -66,7 +67,9 @@ function lineStates(situation: Situation, fields: Fields): LineState[] {
 function engineState(situation: Situation, fields: Fields): EngineState {
   const { model, demand, usualFluid, fluid, reference } = situation
   const { ratedPower, burntAtFull, burntAtIdle } = model.engine
-  const flows = model.links.flatMap(({ role }, place) => (role === 'metering' ? [fields.flow[place] ?? 0] : []))
+  const flows = model.links.flatMap(({ role }, place) =>
+    role === 'metering' ? [fields.flow[place] ?? 0] : [],
+  )
   const burnt = flows.reduce((sum, flow) => sum + flow, 0)
   const atFull = burntAtFull * usualFluid.density15 * usualFluid.energy
   const idle = burntAtIdle / burntAtFull

@@ -91,7 +91,9 @@ function readGauge(situation: Situation, fields: Fields, part: ModelPart, values
  */
 export function wholeReadings(situation: Situation, fields: Fields, engine: EngineState): Reading[] {
   const { model, reference, fluid } = situation
-  const header = model.ends.findIndex((ends) => ends?.links.some((link) => model.links[link]?.id.startsWith('return-')))
+  const header = model.ends.findIndex((ends) =>
+    ends?.links.some((link) => model.links[link]?.id.startsWith('return-')),
+  )
   const ends = model.ends[header]
   const atTank = ends?.links.reduce((sum, link) => sum + (fields.flow[link] ?? 0), 0) ?? 0
   const flow = ends ? (atTank * reference) / fluid.density(fields.temperature[ends.out] ?? 0) : 0

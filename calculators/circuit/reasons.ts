@@ -3,14 +3,16 @@ import type { Situation } from './situation.ts'
 /**
  * Why a state was not found, in a sentence.
  * @param situation that was sought
- * @param worst id of the node or link that did not come to rest, or the label of a part
+ * @param worst id of the node or link that did not come to rest
  */
 export function reasonOf(situation: Situation, worst: string): string {
   const { model, parameters } = situation
   const link = model.links.find(({ id }) => id === worst)
   const node = model.nodes.find(({ id }) => id === worst)
   const label = (link && model.parts[link.part]?.label) ?? node?.label ?? worst
-  const bent = model.parts.flatMap((part, place) => (parameters.values[place] === part.values ? [] : [part.label]))
+  const bent = model.parts.flatMap((part, place) =>
+    parameters.values[place] === part.values ? [] : [part.label],
+  )
   const change =
     bent.length > 0
       ? `Lessen a fault, of which there are some at: ${bent.join(', ')}`

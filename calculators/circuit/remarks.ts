@@ -68,8 +68,7 @@ function pumpRemarks(situation: Situation, rest: Rest, link: ModelLink): Remark[
       text: `The vacuum before ${part.label.toLowerCase()} is near where dissolved air comes out of the fuel.`,
     })
   const shaft =
-    (((values.displacement * speed) / (2 * Math.PI)) *
-      Math.max(0, (fields.pressure[link.to] ?? 0) - inlet)) /
+    (((values.displacement * speed) / (2 * Math.PI)) * Math.max(0, (fields.pressure[link.to] ?? 0) - inlet)) /
     values.efficiency
   const motor = part.shaft === undefined ? part : model.parts[part.shaft]
   if (part.kind === 'motor-pump' && shaft > values.motorRating)
@@ -95,7 +94,9 @@ function returnRemarks(situation: Situation, rest: Rest): Remark[] {
   const { model } = situation
   const hottest = model.nodes.reduce(
     (most, node, place) =>
-      typeof node.fixed === 'number' && !node.mouth ? Math.max(most, rest.fields.temperature[place] ?? 0) : most,
+      typeof node.fixed === 'number' && !node.mouth
+        ? Math.max(most, rest.fields.temperature[place] ?? 0)
+        : most,
     0,
   )
   // A heated tank of heavy fuel is hotter than gas oil may be.
@@ -114,7 +115,8 @@ function engineRemarks(situation: Situation, rest: Rest, engine: EngineState): R
   const remarks: Remark[] = []
   const poor = inletNodes(situation).filter(
     (node) =>
-      filling((rest.fields.pressure[node] ?? 0) - conditions.airPressure, model.engine.fillingPressure) < 0.98,
+      filling((rest.fields.pressure[node] ?? 0) - conditions.airPressure, model.engine.fillingPressure) <
+      0.98,
   ).length
   const label = model.parts[model.injectors]
   if (poor > 0 && label)
@@ -124,7 +126,10 @@ function engineRemarks(situation: Situation, rest: Rest, engine: EngineState): R
       text: `${poor} of ${model.cylinders} injectors do not fill: the pressure at their inlets is too low.`,
     })
   if (engine.wanted > 0 && engine.power < POWER_SHORT * engine.wanted)
-    remarks.push({ grade: 'attention', text: 'The engine does not reach its power with the rack at its stop.' })
+    remarks.push({
+      grade: 'attention',
+      text: 'The engine does not reach its power with the rack at its stop.',
+    })
   if (demand.load === 0 && engine.rack >= 1)
     remarks.push({ grade: 'stop', text: 'The engine does not keep its idle speed.' })
   return remarks

@@ -10,6 +10,9 @@ export interface Topology {
   readonly onSuction: readonly boolean[]
   /** By link of a pump: the links from which it draws, back to a tank, another pump or a vented place. */
   readonly drawsThrough: ReadonlyMap<number, readonly number[]>
+  /** By cylinder: link back to the return header, and node of the injector's inlet. */
+  readonly passages: readonly number[]
+  readonly inlets: readonly number[]
   /** By part: the node at which a hole in its wall lies. */
   readonly holeNode: readonly number[]
 }
@@ -50,7 +53,7 @@ function suctionLinks(model: CircuitModel, at: readonly (readonly number[])[]): 
 function drawnThrough(model: CircuitModel, at: readonly (readonly number[])[], pump: ModelLink): number[] {
   const through: number[] = []
   const seen = new Set<number>()
-  for (let node = pump.from; !seen.has(node); ) {
+  for (let node = pump.from; !seen.has(node);) {
     seen.add(node)
     const here = model.nodes[node]
     if (here?.fixed !== undefined || here?.vented) break
@@ -87,5 +90,13 @@ export function topologyOf(model: CircuitModel): Topology {
     const ends = model.ends[part]
     return (kind.endsWith('-pump') || kind === 'glass' ? ends?.in : ends?.out) ?? -1
   })
-  return { order: drawnOrder(model, at), at, onSuction: suctionLinks(model, at), drawsThrough, holeNode }
+  return {
+    order: drawnOrder(model, at),
+    at,
+    onSuction: suctionLinks(model, at),
+    drawsThrough,
+    passages: model.links.flatMap(({ role }, place) => (role === 'passage' ? [place] : [])),
+    inlets: model.links.flatMap(({ role, from }) => (role === 'metering' ? [from] : [])),
+    holeNode,
+  }
 }

@@ -5,6 +5,9 @@ import type { Situation } from './situation.ts'
 /** A shut vent still breathes past the filler cap: this share of its bore's area. [-] Common practice. */
 const PAST_THE_CAP = 1e-5
 
+/** Less than this leaving is not told from none. [m³/s] */
+const LEAST_LEAVING = 1e-12
+
 /** Halvings of the range of pressure; each one gains a digit in base two. */
 const HALVINGS = 50
 
@@ -12,11 +15,10 @@ const HALVINGS = 50
  * Pressure on the fuel at which the vent lets in as much air as fuel leaves. [Pa]
  * @param situation of the state
  * @param fields flows of now
- * @param last what it was taken as so far [Pa]
  * @returns the absolute pressure; that of the air outside where more comes back than leaves
  * @source air-orifice-table (flow through the vent), common practice (a shut vent's leakage)
  */
-export function pressureUnderVent(situation: Situation, fields: Fields, last: number): number {
+export function pressureUnderVent(situation: Situation, fields: Fields): number {
   const { model, parameters, conditions } = situation
   const tank = model.nodes.find(({ mouth }) => mouth)?.fixed
   const values = typeof tank === 'number' ? parameters.values[tank] : undefined
@@ -27,7 +29,7 @@ export function pressureUnderVent(situation: Situation, fields: Fields, last: nu
     if (typeof model.nodes[from]?.fixed === 'number') leaving += flow
     if (typeof model.nodes[to]?.fixed === 'number') leaving -= flow
   })
-  if (leaving <= 0) return conditions.airPressure
+  if (leaving <= LEAST_LEAVING) return conditions.airPressure
   const bore = values.ventBore * Math.sqrt(Math.max(values.ventOpen, PAST_THE_CAP))
   let [low, high] = [100, conditions.airPressure]
   for (let halving = 0; halving < HALVINGS; halving++) {
@@ -36,6 +38,5 @@ export function pressureUnderVent(situation: Situation, fields: Fields, last: nu
     if ((air * conditions.tankTemperature) / middle > leaving) low = middle
     else high = middle
   }
-  // A tank that starves the engine takes less: half a step keeps the two from chasing each other.
-  return last + (low - last) * (conditions.airPressure - low > 1000 ? 0.4 : 1)
+  return low
 }
