@@ -32,6 +32,8 @@ export interface PreparedNet {
   readonly target: Int32Array
   /** By slot: right side of the equations, then change of the pressures. */
   readonly right: Float64Array
+  /** By slot: what comes in less what goes out. [m³/s] */
+  readonly balance: Float64Array
   /** By slot. [Pa] */
   readonly pressure: Float64Array
   /** By link: 1/slope [m³/(s·Pa)], pressure that the law leaves over [Pa] and change of flow [m³/s] of the last step. */
@@ -133,6 +135,7 @@ export function prepareNet(net: Net): PreparedNet {
     row: rowInMatrix,
     target: target.map((place) => (place < open.length ? place : place + shift)),
     right: new Float64Array(count),
+    balance: new Float64Array(count),
     pressure: new Float64Array(count),
     conductance: new Float64Array(net.links.length),
     rest: new Float64Array(net.links.length),
