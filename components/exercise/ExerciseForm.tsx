@@ -15,7 +15,7 @@ import { NameCause } from './NameCause.tsx'
 import { Outcome } from './Outcome.tsx'
 import { keepProgress, keptProgress, noProgress } from './progress.ts'
 import { StateChoice } from './StateChoice.tsx'
-import type { ExerciseProps, Progress } from './types.ts'
+import type { ExerciseProps } from './types.ts'
 import { counted, inMinutes, kindHeadings, titlesOf } from './words.ts'
 
 interface Props {

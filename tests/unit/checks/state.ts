@@ -29,6 +29,7 @@ export function stateWith(shown: {
       out: point,
     })),
     lines: [],
+    leaks: [],
     engine: { power: 0, rack: 0, wanted: 0, exhaust: [], burnt: 0 },
     remarks: [],
     effort: { solutions: 1, residual: 0 },
