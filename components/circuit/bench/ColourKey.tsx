@@ -40,7 +40,7 @@ const SWATCH = 28
 const FIRST = 52
 
 function ScaleBar({ colouring, scale }: { colouring: Colouring; scale: Scale }) {
-  const width = FIRST + SHADES * SWATCH + 46
+  const width = FIRST + SHADES * SWATCH + 56
   return (
     <svg
       class="colour-scale"
@@ -73,7 +73,7 @@ function ScaleBar({ colouring, scale }: { colouring: Colouring; scale: Scale }) 
           </g>
         ) : null,
       )}
-      <text class="colour-unit" x={FIRST + SHADES * SWATCH + 16} y="31">
+      <text class="colour-unit" x={FIRST + SHADES * SWATCH + 22} y="31">
         {scale.unit}
       </text>
     </svg>

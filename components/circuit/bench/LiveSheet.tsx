@@ -6,7 +6,7 @@ import { GaugeFace } from './GaugeFace.tsx'
 import { GlassFace, WINDOW } from './GlassFace.tsx'
 import { fullFlowOf, lineLooks, partShades } from './looks.ts'
 import type { Scale } from './scale.ts'
-import { figureOf } from './setting.ts'
+import { figureIn } from './setting.ts'
 import type { BenchData } from './types.ts'
 import { shownValue } from './words.ts'
 
@@ -83,10 +83,7 @@ const isInstrument = (data: BenchData, id: string): boolean =>
 function rangeOf(data: BenchData, id: string): number | undefined {
   const range = modelOf(data, id)?.['range']
   if (range === undefined) return undefined
-  const setPoint = data.setPoints[range]
-  return setPoint === undefined
-    ? figureOf(range, 'pressureDifference')
-    : figureOf(setPoint.value, setPoint.kind)
+  return figureIn(data, range, 'pressureDifference')
 }
 
 /** An arrow where the instrument tells a change: no colour is needed to see it. */

@@ -15,7 +15,7 @@ const TEMPERATURE_ROOM = 10
 /** Share of a step by which a value may lie below the scale and still have its first shade: nobody reads that on a gauge. */
 const SLACK = 0.06
 
-const ROUND_STEPS = [1, 2, 2.5, 4, 5, 10]
+const ROUND_STEPS = [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10]
 const MOST_DIGITS = 4
 
 export interface Scale {

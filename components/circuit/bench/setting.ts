@@ -8,13 +8,18 @@ import type { BenchData, BenchState, Setting } from './types.ts'
 export const FIRST_SEVERITY = 0.5
 
 /** The tank of the bench when nobody chose its level: well above the mouth of the suction pipe. */
-const USUAL_LEVEL = 0.7
+export const USUAL_LEVEL = 0.7
 
 /** Value of a figure of the data. [SI] */
 export function figureOf(text: string, kind: KindId): number {
   const reading = readFigure(text, kind)
   if (!reading.ok) throw new Error(`«${text}»: ${reading.reason}; allowed: ${reading.accepted}`)
   return reading.si
+}
+
+/** Value of a figure of a circuit's data, which may be the id of a set point of its plant. [SI] */
+export function figureIn({ setPoints }: BenchData, text: string, kind: KindId): number {
+  return figureOf(setPoints[text]?.value ?? text, kind)
 }
 
 export type Slider = 'tankTemperature' | 'ambientTemperature' | 'tankLevel'
@@ -30,14 +35,15 @@ export interface SliderSpec {
 }
 
 /** What can be slid, and how far. */
-export function slidersOf({ circuit: { ranges } }: BenchData): Readonly<Record<Slider, SliderSpec>> {
+export function slidersOf(data: BenchData): Readonly<Record<Slider, SliderSpec>> {
   const temperature = (label: string, [least, most]: readonly [string, string]): SliderSpec => ({
     label,
     kind: 'temperature',
-    least: figureOf(least, 'temperature'),
-    most: figureOf(most, 'temperature'),
+    least: figureIn(data, least, 'temperature'),
+    most: figureIn(data, most, 'temperature'),
     step: 1,
   })
+  const { ranges } = data.circuit
   return {
     tankTemperature: temperature('Fuel in the tank', ranges.tankTemperature),
     ambientTemperature: temperature('Air outside', ranges.ambientTemperature),
@@ -46,12 +52,13 @@ export function slidersOf({ circuit: { ranges } }: BenchData): Readonly<Record<S
 }
 
 /** The bench as it stands when nobody has set anything: in health, at part load. */
-export function usualSetting({ circuit: { usual } }: BenchData): Setting {
+export function usualSetting(data: BenchData): Setting {
+  const { usual } = data.circuit
   return {
     state: 'part',
     fuel: usual.fuel,
-    tankTemperature: figureOf(usual.tankTemperature, 'temperature'),
-    ambientTemperature: figureOf(usual.ambientTemperature, 'temperature'),
+    tankTemperature: figureIn(data, usual.tankTemperature, 'temperature'),
+    ambientTemperature: figureIn(data, usual.ambientTemperature, 'temperature'),
     tankLevel: USUAL_LEVEL,
     faults: {},
   }

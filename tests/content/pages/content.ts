@@ -24,8 +24,6 @@ export interface Symptom {
 }
 
 export interface Fault {
-  readonly circuit: string
-  readonly element: string
   readonly frequency: string
   readonly confirm: string
   readonly procedure: string

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { entriesOf, yamlFile, type Fault, type Symptom } from './content.ts'
+import { fault as faultSchema } from '../../../components/content/schemas.ts'
+import { entriesOf, type Fault, type Symptom } from './content.ts'
 
 const symptoms = entriesOf<Symptom>('symptoms')
 const faults = entriesOf<Fault>('faults')
@@ -51,9 +52,9 @@ test('no two symptoms claim the same shop word', () => {
 })
 
 describe.each(faults)('fault $id', ({ data }) => {
-  test('sits at an element of its circuit', () => {
-    const circuit = yamlFile<{ id: string }[]>(`circuits/${data.circuit}.yaml`)
-    expect(circuit['elements']?.map((element) => element.id)).toContain(data.element)
+  test('bends figures that the parts of its circuits have', () => {
+    const { error } = faultSchema.safeParse(data)
+    expect((error?.issues ?? []).map(({ path, message }) => `${path.join('.')}: ${message}`)).toEqual([])
   })
 
   test('is put right by a procedure that exists', () => {
