@@ -166,18 +166,16 @@ export function layOut(
     const inlets = range.map((place) => addNode({ id: `injector-${place + 1}`, label, height }))
     const returns = range.map((place) => branch(backPart, place))
     const run = (id: string, part: number | undefined, through: readonly number[]): number[] =>
-      through
-        .slice(1)
-        .map((to, place) =>
-          addLink({
-            id: `${id}-${place + 1}`,
-            role: 'segment',
-            part: part ?? 0,
-            from: through[place] ?? 0,
-            to,
-            place,
-          }),
-        )
+      through.slice(1).map((to, place) =>
+        addLink({
+          id: `${id}-${place + 1}`,
+          role: 'segment',
+          part: part ?? 0,
+          from: through[place] ?? 0,
+          to,
+          place,
+        }),
+      )
     const ahead = run('supply', supplyPart, [nodeAt(`${supply}.in`), ...branches])
     const behind = run('return', backPart, [...returns, nodeAt(`${back}.out`)])
     const chain = (role: Role, from: readonly number[], to: readonly number[]): number[] =>

@@ -31,7 +31,8 @@ class Refused extends Error {}
 
 /**
  * What faults do to a circuit, one or several together. Two that bend the same parameter bend it one after the
- * other: a resistance that both multiply grows by both.
+ * other, in the order of their ids and so always alike: a resistance that both multiply grows by both, one that both
+ * lead somewhere comes to lie between. A fault of severity 0 bends nothing.
  * @param model of the circuit
  * @param circuit its id, by which faults give their bends
  * @param faults each with its severity, 0 (as in health) to 1
@@ -50,11 +51,13 @@ export function bendCircuit(
   const parameters = new Map<string, BentParameter>()
   const bentConditions: OpenConditions = {}
   try {
-    for (const { fault, severity } of faults) {
+    const ordered = faults.toSorted((one, other) => (one.fault.id < other.fault.id ? -1 : 1))
+    for (const { fault, severity } of ordered) {
       const bends = fault.bends[circuit]
       if (bends === undefined) throw new Refused(`${fault.title}: ${model.title} cannot have this fault.`)
       if (!(severity >= 0 && severity <= 1))
         throw new Refused(`${fault.title}: read the severity ${severity}; accepted: 0 to 1.`)
+      if (severity === 0) continue
       for (const bend of bends) {
         if ('part' in bend) bendPart(model, bend, severity, setPoints, parameters)
         else bendCondition(bend, severity, conditions, setPoints, bentConditions)
@@ -79,27 +82,29 @@ function bendPart(
 ): void {
   const part = model.parts.find(({ id }) => id === bend.part)
   if (part === undefined) throw new Refused(`«${bend.part}» is no part of ${model.title}.`)
-  const { parameter, kind } = parameterOf(part, bend.parameter)
-  const cylinders =
-    bend.cylinders === 'all'
-      ? Array.from({ length: model.cylinders }, (_, index) => index + 1)
-      : (bend.cylinders ?? [undefined])
+  const { parameter, limits } = parameterOf(part, bend.parameter)
+  const all = bend.cylinders === 'all' || (limits.eachCylinder && bend.cylinders === undefined)
+  const cylinders = all
+    ? Array.from({ length: model.cylinders }, (_, index) => index + 1)
+    : (bend.cylinders ?? [undefined])
   for (const cylinder of cylinders) {
     const key = `${bend.part} ${parameter} ${cylinder ?? ''}`
     const before = into.get(key)?.value ?? part.values[parameter]
-    const value = courseValue(bend, before, severity, kind, setPoints)
+    // Two faults together may ask for more than there can be.
+    const value = Math.min(
+      limits.maximum,
+      Math.max(limits.minimum, courseValue(bend, before, severity, limits.kind, setPoints)),
+    )
     into.set(key, { part: bend.part, parameter, value, ...(cylinder === undefined ? {} : { cylinder }) })
   }
 }
 
-function parameterOf(part: ModelPart, id: string): { parameter: keyof Values; kind: KindId } {
+function parameterOf(part: ModelPart, id: string): { parameter: keyof Values; limits: Parameter } {
   const known: Readonly<Record<string, Parameter>> = partKinds[part.kind].parameters
   const parameter = Object.hasOwn(known, id) ? known[id] : undefined
   if (parameter === undefined)
-    throw new Refused(
-      `«${id}» is no parameter of ${part.label}; accepted: ${Object.keys(known).join(', ')}.`,
-    )
-  return { parameter: id as keyof Values, kind: parameter.kind }
+    throw new Refused(`«${id}» is no parameter of ${part.label}; accepted: ${Object.keys(known).join(', ')}.`)
+  return { parameter: id as keyof Values, limits: parameter }
 }
 
 function bendCondition(

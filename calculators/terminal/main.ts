@@ -1,10 +1,12 @@
 import type { Answer, Command } from './command.ts'
 import { quoted, refused } from './command.ts'
+import { circuit } from './circuit.ts'
 import { compute } from './compute.ts'
+import { faults } from './faults.ts'
 import { list } from './list.ts'
 
 /** A new command is a file of its own and one entry here. */
-const commands: readonly Command[] = [list, compute]
+const commands: readonly Command[] = [list, compute, circuit, faults]
 
 /** More than any table of readings needs; a wrong file is not read to its end. */
 const LONGEST_INPUT = 1_000_000
@@ -26,6 +28,10 @@ function help(): string {
     '"accuracies": {"INPUT": "2 %"} replaces the stated accuracies.',
     '',
     `  echo '{"wantedTemperature": "15 degC"}' | node calculators/cli.ts compute viscosity-at-temperature`,
+    `  echo '{"circuit": "pq-12", "state": "full", "faults": {"suction-strainer-plugged": 0.5}}' | node calculators/cli.ts circuit`,
+    '',
+    '`circuit` also takes "conditions": {"tankTemperature": "5 degC", "tankLevel": 0.3} and',
+    '"parts": {"return-line": {"opening": 0.2}, "injectors": {"inletLoading": {"3": 50}}}.',
     '',
     'A refusal is printed as {"refusal": {"field", "reason", "accepted"}} and ends with status 2.',
   ].join('\n')

@@ -22,11 +22,11 @@ const DIFFERENCE_OF: Readonly<Partial<Record<KindId, KindId>>> = {
   absolutePressure: 'pressureDifference',
 }
 
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value)
 }
 
-function typeOf(value: unknown): string {
+export function typeOf(value: unknown): string {
   if (value === null) return 'null'
   return Array.isArray(value) ? 'an array' : typeof value === 'object' ? 'an object' : `a ${typeof value}`
 }
@@ -46,7 +46,12 @@ export function readObject(text: string): Readonly<Record<string, unknown>> {
 }
 
 /** A number is in SI; a text may carry a unit or be arithmetic with units, and is in SI without one. */
-async function readNumber(field: string, label: string, value: unknown, kind: KindId): Promise<number> {
+export async function readNumber(
+  field: string,
+  label: string,
+  value: unknown,
+  kind: KindId,
+): Promise<number> {
   if (typeof value === 'number') return value
   const { siUnit } = kindOf(kind)
   const number = `a number in ${siUnit === '1' ? 'SI' : siUnit}, or a text with a unit`

@@ -93,7 +93,6 @@ export const exercise = z.strictObject({
     tankTemperature: figure('temperature'),
     ambientTemperature: figure('temperature'),
     tankLevel: figure('ratio'),
-    airPressure: figure('absolutePressure'),
   }),
   /** What is the matter: one fault, or two. */
   faults: list(hiddenFault, 1, 'one fault or two, each with its severity').max(2),

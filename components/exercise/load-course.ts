@@ -1,54 +1,26 @@
-import { getCollection, type CollectionEntry } from 'astro:content'
-import { solveCircuit } from '../../calculators/circuit/solve-circuit.ts'
-import { readCircuit } from '../../calculators/circuit/read-model.ts'
-import type { CircuitModel } from '../../calculators/circuit/model.ts'
-import { bentBy } from '../../calculators/faults/bend.ts'
-import type { FaultData } from '../../calculators/faults/types.ts'
+import type { CollectionEntry } from 'astro:content'
 import { prepareCourse, type World } from '../../calculators/exercise/course.ts'
 import { shownBy } from '../../calculators/exercise/show.ts'
-import { readingOf } from '../article/figures.ts'
-import { circuitOf } from '../circuit/load-circuit.ts'
+import { benchDataOf } from '../circuit/bench/bench-data.ts'
+import { solverOf } from '../circuit/bench/solver.ts'
 import { entryOf } from '../content/load.ts'
 import { packCourse, type Cause, type CourseData } from './course-data.ts'
 import { checksOn, faultsOf, procedureLink } from './load-exercise.ts'
+import { severities, surroundingsOf } from './surroundings.ts'
 import type { ExerciseProps } from './types.ts'
 
 type ExerciseEntry = CollectionEntry<'exercises'>
 
-const models = new Map<string, CircuitModel>()
-
-/** The model of a circuit, read once a build. A circuit that cannot be read stops the build. */
-async function modelOf(id: string): Promise<CircuitModel> {
-  const known = models.get(id)
-  if (known) return known
-  const circuit = await circuitOf(id)
-  const plant = await entryOf('plants', circuit.data.plant)
-  const fuels = Object.fromEntries((await getCollection('fuels')).map((fuel) => [fuel.id, fuel.data]))
-  const read = readCircuit({ circuit: circuit.data, setPoints: plant.data.setPoints, fuels })
-  if (!read.ok) throw new Error(read.problems.map(({ path, message }) => `${path.join('.')}: ${message}`).join('\n'))
-  models.set(id, read.model)
-  return read.model
-}
-
 /** Solved states by circuit and conditions: exercises in the same conditions share them. */
 const shown = new Map<string, World['show']>()
 
-async function showOf({ data }: ExerciseEntry, faults: readonly FaultData[]): Promise<World['show']> {
-  const key = JSON.stringify([data.circuit, data.conditions])
+async function showOf({ data: { circuit, conditions } }: ExerciseEntry): Promise<World['show']> {
+  const key = JSON.stringify([circuit, conditions])
   const known = shown.get(key)
   if (known) return known
-  const model = await modelOf(data.circuit)
-  const { fuel, tankTemperature, ambientTemperature, tankLevel, airPressure } = data.conditions
-  const conditions = {
-    fuel,
-    tankTemperature: readingOf(tankTemperature, 'temperature').si,
-    ambientTemperature: readingOf(ambientTemperature, 'temperature').si,
-    tankLevel: readingOf(tankLevel, 'ratio').si,
-    airPressure: readingOf(airPressure, 'absolutePressure').si,
-  }
-  const show = shownBy((state, at, near) =>
-    solveCircuit(model, { ...conditions, state }, bentBy(model, data.circuit, faults, at, conditions as any), near),
-  )
+  const solve = solverOf(await benchDataOf(circuit))
+  const surroundings = surroundingsOf(conditions)
+  const show = shownBy((state, at) => solve({ ...surroundings, state, faults: severities(at) }))
   shown.set(key, show)
   return show
 }
@@ -68,6 +40,6 @@ export async function loadCourse(entry: ExerciseEntry, { stateMinutes }: Exercis
   const { circuit, start, told, faults: hidden } = entry.data
   const faults = (await faultsOf(circuit)).map(({ id, data }) => ({ ...data, id }))
   const checks = (await checksOn(circuit)).map(({ id, data }) => ({ ...data, id }))
-  const world = { checks, states: stateMinutes, faults, show: await showOf(entry, faults) }
+  const world = { checks, states: stateMinutes, faults, show: await showOf(entry) }
   return packCourse(prepareCourse({ start, hidden, told }, world), told, await causesOf(entry))
 }

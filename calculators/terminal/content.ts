@@ -1,0 +1,51 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { parse } from 'yaml'
+import type { SetPoint } from '../circuit/read-figures.ts'
+import type { FuelData } from '../circuit/read-model.ts'
+import type { CircuitData } from '../circuit/types.ts'
+import type { FaultData } from '../faults/types.ts'
+
+/** The handbook's data, wherever the command is started. */
+const CONTENT = join(import.meta.dirname, '..', '..', 'content')
+
+type WithCount = Omit<CircuitData['elements'][number], 'count'> & { readonly count?: number }
+
+/** What a file of content/circuits holds for the model. */
+export interface CircuitFile extends CircuitData {
+  readonly plant: string
+}
+
+export interface PlantFile {
+  readonly title: string
+  readonly circuit: string
+  readonly setPoints: Readonly<Record<string, SetPoint>>
+}
+
+const read = (folder: string, id: string): unknown =>
+  parse(readFileSync(join(CONTENT, folder, `${id}.yaml`), 'utf8'))
+
+/** Ids of a folder of the content: its file names. */
+export function idsOf(folder: 'plants' | 'circuits' | 'fuels' | 'faults'): string[] {
+  return readdirSync(join(CONTENT, folder))
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => name.slice(0, -'.yaml'.length))
+    .sort()
+}
+
+export function circuitFile(id: string): CircuitFile {
+  const file = read('circuits', id) as Omit<CircuitFile, 'elements'> & {
+    readonly elements: readonly WithCount[]
+  }
+  return { ...file, elements: file.elements.map((element) => ({ count: 1, ...element })) }
+}
+
+export const plantFile = (id: string): PlantFile => read('plants', id) as PlantFile
+
+export function allFuels(): Readonly<Record<string, FuelData>> {
+  return Object.fromEntries(idsOf('fuels').map((id) => [id, read('fuels', id) as FuelData]))
+}
+
+export function allFaults(): readonly FaultData[] {
+  return idsOf('faults').map((id) => ({ ...(read('faults', id) as Omit<FaultData, 'id'>), id }))
+}
