@@ -5,6 +5,7 @@ import type { Fields } from './fields.ts'
 import { mostGas } from './fields.ts'
 import { heatedContent } from './heating.ts'
 import type { ModelLink } from './model.ts'
+import type { Values } from './parameters.ts'
 import type { Situation } from './situation.ts'
 import { GRAVITY } from '../hydraulics/hydrostatics.ts'
 
@@ -50,6 +51,7 @@ function carryOnce(situation: Situation, fields: Fields): number {
   const { model, topology, fluid } = situation
   const handed: HandedOn = { heat: 0, bubbles: 0, dissolved: 0 }
   let largest = 0
+  const keptInColumn = 1 - (columnOf(situation)?.vented ?? 1)
   for (const node of topology.order) {
     const here = model.nodes[node]
     if (here?.mouth) {
@@ -73,11 +75,16 @@ function carryOnce(situation: Situation, fields: Fields): number {
     largest = Math.max(largest, Math.abs(temperature - (fields.temperature[node] as number)))
     fields.heat[node] = heat / flow
     fields.temperature[node] = temperature
-    const gas = here?.vented ? 0 : (bubbles + (fields.gasIn[node] as number)) / flow
-    fields.bubbles[node] = Math.min(gas, mostGas(pressure, temperature))
+    const gas = (bubbles + (fields.gasIn[node] as number)) / flow
+    fields.bubbles[node] = Math.min(here?.vented ? keptInColumn * gas : gas, mostGas(pressure, temperature))
     fields.dissolved[node] = dissolved / flow
   }
   return largest
+}
+
+/** The mixing column's figures; there is one at most. */
+function columnOf({ model, parameters }: Situation): Values | undefined {
+  return parameters.values[model.parts.findIndex(({ kind }) => kind === 'mixing-column')]
 }
 
 function fillAtMouth(situation: Situation, fields: Fields, node: number): void {

@@ -35,7 +35,7 @@ const usually = (
 ): Parameter => ({ kind, label, minimum, maximum, otherwise })
 
 const airHole = usually('length', 'Hole through which air or fuel passes the wall', 0, 0.01, 0)
-const opening = usually('ratio', 'Share of the bore that is free', 0.01, 1, 1)
+const opening = usually('ratio', 'Share of the bore that is free', 1e-4, 1, 1)
 const forCylinder = (parameter: Parameter): Parameter => ({ ...parameter, eachCylinder: true })
 
 /** A drop that was measured at one flow and one viscosity. */
@@ -216,7 +216,10 @@ export const partKinds = {
   'mixing-column': {
     title: 'Mixing column',
     law: 'New and returning fuel meet and take one temperature; gas gathers at its top.',
-    parameters: { volume: given('volume', 'Volume', 1e-4, 10) },
+    parameters: {
+      volume: given('volume', 'Volume', 1e-4, 10),
+      vented: usually('ratio', 'Share of the gas that its vent lets go', 0, 1, 1),
+    },
   },
   'pressure-gauge': {
     title: 'Pressure gauge',
