@@ -125,7 +125,8 @@ function firstFlows(prepared: PreparedNet, start: Float64Array | undefined): Flo
 }
 
 function refuseWrongOutflows({ net }: PreparedNet, outflows: ArrayLike<number> | undefined): void {
-  for (let node = 0; outflows !== undefined && node < net.nodes.length; node++)
+  if (outflows === undefined) return
+  for (let node = 0; node < net.nodes.length; node++)
     if (!Number.isFinite(outflows[node]))
       throw new RangeError(
         `Outflow of node «${net.nodes[node]?.id}»: ${outflows[node]} is not a finite number of m³/s.`,
