@@ -128,8 +128,9 @@ const INJECTOR_INERTIA = 0.3
 function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place: number): Mixture {
   const { fluid, reference } = situation
   const start = (fields.flow[place] as number) >= 0 ? link.from : link.to
-  const temperature =
-    ((fields.temperature[link.from] as number) + (fields.temperature[link.to] as number)) / 2
+  // A heater's drop is that of fuel half heated; elsewhere what comes in rules, whichever way it comes.
+  const other = link.role === 'filter' ? (start === link.from ? link.to : link.from) : start
+  const temperature = ((fields.temperature[start] as number) + (fields.temperature[other] as number)) / 2
   const density = fluid.density(temperature)
   const gas =
     (gasRatio(situation, fields, start, fields.pressure[link.from] as number) +
