@@ -1,8 +1,12 @@
-import { expect, test } from 'vitest'
+import { afterEach, expect, test, vi } from 'vitest'
 import { mdxPages } from '../../../components/content/mdx-pages.ts'
 import { mdxProblems } from '../../../components/content/mdx-problems.ts'
 
 const problemsIn = (text: string) => mdxProblems([{ path: 'content/circuit/page.mdx', text }])
+
+afterEach(() => {
+  vi.unstubAllEnvs()
+})
 
 // The build itself refuses these: components/build/check-articles.ts.
 test.each([
@@ -42,6 +46,16 @@ test.each([
 test('all that is wrong is told at once, and what is right is not', async () => {
   const right = '<PageLink to="circuit/the-circuit#the-return-side">a</PageLink>'
   expect(await problemsIn(`${right} <Setpoint of="a" />\n<Caution id="b" />`)).toHaveLength(2)
+})
+
+test('a plant with a circuit of its own borrows the articles’ set points, and has its own', async () => {
+  vi.stubEnv('PLANT', 'pb-8')
+  expect(
+    await problemsIn('<Setpoint of="bypass-valve-cracking" /> <Setpoint of="injection-viscosity" />'),
+  ).toEqual([])
+  expect(await problemsIn('<Setpoint of="feed-pump-ratio" />')).toHaveLength(1)
+  vi.stubEnv('PLANT', 'pq-12')
+  expect(await problemsIn('<Setpoint of="injection-viscosity" />')).toHaveLength(1)
 })
 
 test.each(mdxPages())('$path: every id is one that exists', async (page) => {
