@@ -36,7 +36,6 @@ function idAttributes(): Readonly<Record<string, readonly [readonly string[], Re
     'Calculator fuel': [idsOfFolder('fuels'), asItStands],
     'Calculator setPoints': [setPoints, valuesOfObject],
     'CircuitDrawing circuit': [circuits, asItStands],
-    'CircuitBench circuit': [circuits, asItStands],
     'CircuitBench preset': [idsOfFolder('benches'), asItStands],
     'CircuitParts circuit': [circuits, asItStands],
     'PageLink to': [pagePaths(), withoutAnchor],

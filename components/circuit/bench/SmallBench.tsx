@@ -2,27 +2,21 @@ import { useMemo, useReducer, useState } from 'preact/hooks'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import { href } from '../../layout/href.ts'
 import { startState, writeAddress } from './address.ts'
+import type { BenchProps } from './Bench.tsx'
 import { ConditionControls, isCondition } from './ConditionControls.tsx'
 import { FaultSwitch } from './FaultSwitch.tsx'
 import { GlassPanel } from './GlassPanel.tsx'
 import { NoAnswer } from './NoAnswer.tsx'
 import { Remarks } from './Remarks.tsx'
 import { apply, type Action } from './setting.ts'
-import type { Solved } from './solver.ts'
 import { Spoken } from './Spoken.tsx'
 import type { BenchData, Preset, Setting } from './types.ts'
 import { useUnits } from './units.ts'
 import { useSolved, type Answer } from './use-solved.ts'
 import { labelOf, shownReading, shownValue, stateNames } from './words.ts'
 
-interface Props {
-  data: BenchData
-  /** Start of every id in the bench. */
-  htmlId: string
-  solve: (setting: Setting) => Solved
+interface Props extends BenchProps {
   preset: Preset
-  /** Only in a browser. */
-  live: boolean
 }
 
 /** A bench in an article: a few glasses and readings, and the few things that its subject needs to be moved. */
