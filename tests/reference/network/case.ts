@@ -35,7 +35,13 @@ export type Part = Ends &
     /** A pipe that lets nothing back. */
     | { readonly kind: 'check'; readonly pipe: Pipe }
     /** A law of ours, given to EPANET as a curve: straight lines between these flows [m³/s]. */
-    | { readonly kind: 'pump' | 'curve'; readonly law: Law; readonly flows: readonly number[] }
+    | {
+        readonly kind: 'pump' | 'curve'
+        readonly law: Law
+        readonly flows: readonly number[]
+        /** Flow that our solver begins with; EPANET has its own. [m³/s] */
+        readonly first?: number
+      }
     /** Ours a spring valve without override; EPANET's holds the pressure before it. [Pa] */
     | { readonly kind: 'sustaining'; readonly pressure: number; readonly law: Law; readonly bore: number }
   )
@@ -70,14 +76,22 @@ export function netOf({ fuel, points, parts }: Case): Net {
       links.push({ id: part.id, from, to, law: pipeLaw({ ...part.pipe, rise }, fuel), first: firstFlow(part.pipe) })
     else {
       if (rise !== 0) throw new Error(`${part.id}: only pipes rise`)
-      links.push({ id: part.id, from, to, law: part.law })
+      links.push({ id: part.id, from, to, law: part.law, first: firstOf(part) })
     }
   }
   return { nodes, links }
 }
 
-/** What EPANET begins with too: a foot a second. [m³/s] */
-const firstFlow = (pipe: Pipe) => 0.3048 * (Math.PI / 4) * pipe.bore ** 2
+/** What EPANET begins with too: a foot a second; in a pump the middle of its curve. [m³/s] */
+const firstFlow = (pipe: Pick<Pipe, 'bore'>) => 0.3048 * (Math.PI / 4) * pipe.bore ** 2
+function firstOf(part: Part): number {
+  if (part.kind === 'curve' && part.first !== undefined) return part.first
+  if (part.kind === 'pump') return part.flows[Math.floor(part.flows.length / 2)] ?? 0
+  return firstFlow({ bore: VALVE_BORE })
+}
+
+/** A curve needs no bore, but EPANET wants one. [m] */
+const VALVE_BORE = 0.02
 
 /** EPANET works with 32.2 ft/s². [m/s²] */
 export const EPANET_GRAVITY = 32.2 * 0.3048
@@ -113,7 +127,7 @@ export function epanetText({ fuel, points, parts }: Case, accuracy: number): str
       for (const flow of part.flows)
         curves.push(`c-${part.id} ${litres(flow)} ${sign * head(lossAt(part.law, flow).drop)}`)
       if (part.kind === 'pump') pumps.push(`${ends} HEAD c-${part.id}`)
-      else valves.push(`${ends} 20 GPV c-${part.id} 0`)
+      else valves.push(`${ends} ${millimetres(VALVE_BORE)} GPV c-${part.id} 0`)
     }
   }
   return [

@@ -30,7 +30,8 @@ function valve(state: 'open' | 'shut', cracking: number, override: number, fullF
   const opens = leakage * cracking
   const full = fullFlow + leakage * (cracking + override)
   const wide = Array.from({ length: 40 }, (_, i) => full * 1.02 ** i)
-  return { kind: 'curve' as const, law, flows: state === 'shut' ? [0, opens] : [opens, ...wide] }
+  if (state === 'shut') return { kind: 'curve' as const, law, flows: [0, opens], first: 0 }
+  return { kind: 'curve' as const, law, flows: [opens, ...wide], first: fullFlow / 2 }
 }
 
 const evenly = (most: number, pieces: number) => Array.from({ length: pieces + 1 }, (_, i) => (most * i) / pieces)
