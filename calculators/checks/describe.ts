@@ -11,19 +11,25 @@ export interface ResultLine {
 /** From so many readings of one kind their range is told first: twelve exhaust temperatures in a row say little. */
 const MANY = 4
 
+/** A value this far below what the instrument may be off by is nothing. */
+const NOTHING = 1e-3
+
 function readingText({ value, kind, accuracy, atStop }: SeenReading, system: UnitSystem): string {
-  const text = formatForSystem(value, kind, system, undefined, { uncertainty: accuracy })
+  const shown = Math.abs(value) < NOTHING * accuracy ? 0 : value
+  const text = formatForSystem(shown, kind, system, undefined, { uncertainty: accuracy })
   if (atStop === undefined) return text
   return `${text}, the needle rests at its ${atStop} stop`
 }
 
 /** The name without the number at its end: 'Exhaust, cylinder 7' → 'Exhaust, cylinder'. */
-const withoutNumber = (label: string): string => label.replace(/\s*\d+$/, '')
+const withoutNumber = (label: string): string => label.replace(/,?\s*(cylinder)?\s*\d+$/, '')
 
 function manyReadings(readings: readonly SeenReading[], system: UnitSystem): ResultLine[] {
   const sorted = [...readings].sort((a, b) => a.value - b.value)
   const [lowest, highest] = [sorted[0], sorted.at(-1)]
   if (lowest === undefined || highest === undefined) return []
+  if (highest.value - lowest.value < lowest.accuracy)
+    return [{ label: `${withoutNumber(lowest.label)}, all alike`, text: readingText(lowest, system) }]
   return [
     {
       label: `${withoutNumber(lowest.label)}, lowest and highest`,

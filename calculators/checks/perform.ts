@@ -17,8 +17,8 @@ function labelOf(state: CircuitState, part: string): string {
   return state.parts.find((candidate) => candidate.id === part)?.label ?? part
 }
 
-function seenGlass(state: CircuitState, { part, look, words, from, milky, dirt }: GlassView): SeenGlass {
-  return { part, label: labelOf(state, part), look, words, from, milky, dirty: dirt > DIRTY_FROM }
+function seenGlass(state: CircuitState, glass: GlassView): SeenGlass {
+  return { ...glass, label: labelOf(state, glass.part), dirty: glass.dirt > DIRTY_FROM }
 }
 
 function felt(state: CircuitState, part: string): FeltPart[] {

@@ -1,5 +1,5 @@
 import { operatingStates } from '../circuit/types.ts'
-import type { GlassLook, GlassView } from '../circuit/types.ts'
+import type { GlassView } from '../circuit/types.ts'
 import type { KindId } from '../quantity/types.ts'
 
 /** In which state the plant can stand while it is checked; stopped: neither engine nor fuel pump turns. */
@@ -62,13 +62,8 @@ export interface SeenReading {
 }
 
 /** A glass as it was seen. */
-export interface SeenGlass {
-  readonly part: string
+export interface SeenGlass extends GlassView {
   readonly label: string
-  readonly look: GlassLook
-  readonly words: string
-  readonly from: GlassView['from']
-  readonly milky: boolean
   /** So much dirt that one cannot trust what it shows. */
   readonly dirty: boolean
 }

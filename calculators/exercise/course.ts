@@ -56,9 +56,11 @@ function tellings(world: World, hidden: readonly FaultAt[]): Omit<Told, 'leaves'
   return world.checks.flatMap((check) =>
     check.states.map((state) => {
       const result = telling(world, check, state, hidden)
+      const health = telling(world, check, state, [])
       if ('ok' in result)
         throw new Error(`${idsOf(hidden).join(' and ')} in the state «${state}»: ${result.reason}`)
-      return { state, check: check.id, result }
+      if ('ok' in health) throw new Error(`In health in the state «${state}»: ${health.reason}`)
+      return { state, check: check.id, result, health }
     }),
   )
 }

@@ -33,6 +33,8 @@ export interface Hypothesis {
 /** What a move told, and which hypotheses that leaves. */
 export interface Told extends Move {
   readonly result: CheckResult
+  /** What it would tell in health. */
+  readonly health: CheckResult
   /** Bit n is set where hypothesis n is still possible. */
   readonly leaves: bigint
 }

@@ -10,10 +10,12 @@ interface Props {
   course: CourseData
   shortest: readonly WayStep[]
   toldBy: (act: WayStep['act']) => string
+  /** What it would have told in health. */
+  healthOf: (act: WayStep['act']) => string
 }
 
 /** For an instructor: the sheet on paper, and the answer on a page of its own where it is asked for. */
-export function AnswerSheet({ htmlId, exercise, course, shortest, toldBy }: Props) {
+export function AnswerSheet({ htmlId, exercise, course, shortest, toldBy, healthOf }: Props) {
   const [wanted, want] = useState(false)
   return (
     <section class="exercise-sheet">
@@ -51,6 +53,7 @@ export function AnswerSheet({ htmlId, exercise, course, shortest, toldBy }: Prop
             steps={shortest}
             answers={course.answers}
             toldBy={toldBy}
+            healthOf={healthOf}
           />
         </div>
       )}

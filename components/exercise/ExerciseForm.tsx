@@ -84,6 +84,10 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
     return told ? describeResult(told.result, units) : []
   }
   const toldBy = (act: Act): string => inWords(linesOf(act))
+  const healthOf = ({ state, check }: Act): string => {
+    const told = course.told.find((move) => move.state === state && move.check === check)
+    return told ? inWords(describeResult(told.health, units)) : ''
+  }
 
   const now = standsIn(progress, exercise.start)
   const ended = progress.end !== undefined
@@ -96,7 +100,8 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
   )
   const lastOf = (check: string) => {
     const act = progress.acts.findLast((candidate) => candidate.check === check)
-    return act && { state: act.state, lines: linesOf(act) }
+    const told = course.told.find((move) => move.state === act?.state && move.check === check)
+    return act && { state: act.state, lines: linesOf(act), glasses: told?.result.glasses ?? [] }
   }
   const name = (named: readonly string[]): void => {
     const hidden = course.causes.map(({ id }) => id)
@@ -148,6 +153,7 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
                   .map((check) => (
                     <CheckRow
                       key={check.id}
+                      htmlId={`${htmlId}-${check.id}`}
                       exercise={exercise}
                       check={check}
                       now={now}
@@ -182,6 +188,7 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
                 own={steps}
                 shortest={shortest}
                 toldBy={toldBy}
+                healthOf={healthOf}
               />
             </div>
           )}
@@ -222,6 +229,7 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
           course={course}
           shortest={shortest}
           toldBy={toldBy}
+          healthOf={healthOf}
         />
       )}
     </div>

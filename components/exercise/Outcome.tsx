@@ -12,6 +12,8 @@ interface Props {
   own: readonly WayStep[]
   shortest: readonly WayStep[]
   toldBy: (act: WayStep['act']) => string
+  /** What it would have told in health. */
+  healthOf: (act: WayStep['act']) => string
 }
 
 const verdicts = {
@@ -32,7 +34,7 @@ function comparison(own: readonly WayStep[], shortest: readonly WayStep[], left:
 }
 
 /** The verdict, the cause, and the shortest way beside one's own. */
-export function Outcome({ exercise, course, end, own, shortest, toldBy }: Props) {
+export function Outcome({ exercise, course, end, own, shortest, toldBy, healthOf }: Props) {
   const { answers, alike, causes } = course
   const open = own.at(-1)?.open ?? answers.map((_, place) => place)
   const left = open.filter((place) => !alike.includes(place))
@@ -73,6 +75,7 @@ export function Outcome({ exercise, course, end, own, shortest, toldBy }: Props)
         steps={shortest}
         answers={answers}
         toldBy={toldBy}
+        healthOf={healthOf}
       />
       <p class="way-note">
         The complaint leaves{' '}
@@ -86,7 +89,14 @@ export function Outcome({ exercise, course, end, own, shortest, toldBy }: Props)
         more than its minutes, so that gauges and glasses come first.
       </p>
       {own.length > 0 && (
-        <WayTable exercise={exercise} caption="Your way" steps={own} answers={answers} toldBy={toldBy} />
+        <WayTable
+          exercise={exercise}
+          caption="Your way"
+          steps={own}
+          answers={answers}
+          toldBy={toldBy}
+          healthOf={healthOf}
+        />
       )}
     </section>
   )

@@ -8,13 +8,15 @@ interface Props {
   steps: readonly WayStep[]
   answers: readonly (readonly string[])[]
   toldBy: (act: WayStep['act']) => string
+  /** What it would have told in health. */
+  healthOf: (act: WayStep['act']) => string
 }
 
 /** Up to so many causes are named that a step ruled out or left; more are counted. */
 const MOST_NAMED = 6
 
 /** A way step by step: what was done, what it told, which causes it ruled out. */
-export function WayTable({ exercise, caption, steps, answers, toldBy }: Props) {
+export function WayTable({ exercise, caption, steps, answers, toldBy, healthOf }: Props) {
   const { checks, states, faults } = exercise
   const named = (places: readonly number[]): string =>
     places.length > MOST_NAMED
@@ -38,7 +40,10 @@ export function WayTable({ exercise, caption, steps, answers, toldBy }: Props) {
               {states[act.state].title}
               {act.check !== undefined && `: ${checks.find(({ id }) => id === act.check)?.label}`}
             </th>
-            <td data-label="It told">{toldBy(act)}</td>
+            <td data-label="It told">
+              {toldBy(act)}
+              {healthOf(act) !== toldBy(act) && <span class="in-health">In health: {healthOf(act)}</span>}
+            </td>
             <td data-label="Why it helps">
               {ruledOut.length === 0
                 ? 'Rules out nothing that was still open.'

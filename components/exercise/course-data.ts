@@ -20,7 +20,11 @@ export interface CourseData {
   readonly answers: readonly (readonly string[])[]
   /** Place of the answer that each bit belongs to. */
   readonly cells: readonly number[]
-  readonly told: readonly (Move & { readonly result: CheckResult; readonly leaves: string })[]
+  readonly told: readonly (Move & {
+    readonly result: CheckResult
+    readonly health: CheckResult
+    readonly leaves: string
+  })[]
   /** Checks of which the complaint already gives the answer. */
   readonly report: readonly Move[]
   readonly alike: readonly number[]
@@ -36,6 +40,16 @@ const shortened = (value: number): number => Number(value.toPrecision(DIGITS))
 function shortReading(reading: SeenReading): SeenReading {
   return { ...reading, value: shortened(reading.value), accuracy: shortened(reading.accuracy) }
 }
+
+const shortResult = (result: CheckResult): CheckResult => ({
+  ...result,
+  readings: result.readings.map(shortReading),
+  glasses: result.glasses.map((glass) => ({
+    ...glass,
+    fill: shortened(glass.fill),
+    gas: shortened(glass.gas),
+  })),
+})
 
 const hasBit = (bits: bigint, place: number): boolean => ((bits >> BigInt(place)) & 1n) === 1n
 
@@ -60,10 +74,11 @@ export function packCourse(course: Course, report: readonly Move[], causes: read
     start: course.start,
     answers: open.map((place) => course.answers[place]?.faults ?? []),
     cells: kept.map((place) => open.indexOf(course.hypotheses[place]?.answer ?? -1)),
-    told: course.told.map(({ state, check, result, leaves }) => ({
+    told: course.told.map(({ state, check, result, health, leaves }) => ({
       state,
       check,
-      result: { ...result, readings: result.readings.map(shortReading) },
+      result: shortResult(result),
+      health: shortResult(health),
       leaves: bits(leaves),
     })),
     report,

@@ -54,13 +54,29 @@ describe('what a check tells', () => {
     })
     const lines = describeResult(perform({ ...bare, readings: ['exhaust-*'] }, state, []), 'si')
     expect(lines.map(({ label }) => label)).toEqual([
-      'Exhaust temperature, cylinder, lowest and highest',
-      'Exhaust temperature, cylinder, each',
+      'Exhaust temperature, lowest and highest',
+      'Exhaust temperature, each',
     ])
     expect(plain(lines[0]?.text ?? '')).toBe(
       '310 °C (Exhaust temperature, cylinder 2) to 355 °C (Exhaust temperature, cylinder 3)',
     )
     expect(lines[1]?.text.split(', ')).toHaveLength(5)
+  })
+
+  it('tells cylinders that are alike in one line', () => {
+    const state = stateWith({
+      readings: [583, 584, 583.5, 584].map((value, place) => cylinder(place + 1, value)),
+    })
+    const lines = describeResult(perform({ ...bare, readings: ['exhaust-*'] }, state, []), 'si')
+    expect(lines.map(({ label, text }) => `${label}: ${plain(text)}`)).toEqual([
+      'Exhaust temperature, all alike: 310 °C',
+    ])
+  })
+
+  it('shows what is left over from rounding as nothing', () => {
+    const state = stateWith({ readings: [{ ...header, value: 1e-9 }] })
+    const [line] = describeResult(perform({ ...bare, readings: ['header-gauge'] }, state, []), 'si')
+    expect(plain(line?.text ?? '')).toBe('0 kPa')
   })
 
   it('sees a glass by its words', () => {

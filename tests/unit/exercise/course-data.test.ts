@@ -21,8 +21,8 @@ const course: Course = {
   masks: [0b00001n, 0b00010n, 0b11100n],
   open: 0b11110n,
   told: [
-    { state: 'priming', check: 'glass', result, leaves: 0b10010n },
-    { state: 'idle', check: 'gauge', result, leaves: 0b01110n },
+    { state: 'priming', check: 'glass', result, health: result, leaves: 0b10010n },
+    { state: 'idle', check: 'gauge', result, health: result, leaves: 0b01110n },
   ],
   alike: [1],
   way: [

@@ -6,6 +6,8 @@ import { openAnswers } from '../../../calculators/exercise/open-answers.ts'
 import { shortestMoves, type Task } from '../../../calculators/exercise/shortest-way.ts'
 import { wayOf } from '../../../calculators/exercise/way.ts'
 
+const nothing = { readings: [], glasses: [], felt: [], says: [] }
+
 const states = {
   stopped: { up: 0, down: 2 },
   priming: { up: 3, down: 2 },
@@ -49,7 +51,8 @@ function taskOf(count: number, sketches: readonly Sketch[], weights: readonly nu
       state,
       check: `check-${place}`,
       leaves: BigInt(leaves | 1),
-      result: { readings: [], glasses: [], felt: [], says: [] },
+      result: nothing,
+      health: nothing,
     })),
     checks: new Map(checks.map((check) => [check.id, check])),
     states,
