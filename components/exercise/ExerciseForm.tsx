@@ -21,34 +21,21 @@ import { counted, inMinutes, kindHeadings, titlesOf } from './words.ts'
 interface Props {
   htmlId: string
   exercise: ExerciseProps
-  /** Only in a browser: what the checks tell, and what is hidden. */
-  course?: CourseData
-}
-
-const noCourse: CourseData = {
-  start: 'stopped',
-  answers: [],
-  cells: [],
-  told: [],
-  report: [],
-  alike: [],
-  way: [],
-  causes: [],
+  /** What the checks tell, and what is hidden. */
+  course: CourseData
 }
 
 const inWords = (lines: readonly ResultLine[]): string =>
   lines.map(({ label, text }) => (label === '' ? text : `${label}: ${text}`)).join('; ')
 
-export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
+export function ExerciseForm({ htmlId, exercise, course }: Props) {
   const [progress, send] = useReducer(apply, noProgress)
   const [ready, setReady] = useState(false)
   const [units, follow] = useState<UnitSystem>('si')
   const [said, say] = useState('')
   const [answer, tell] = useState('')
-  const live = course !== noCourse
 
   useEffect(() => {
-    if (!live) return
     const { found, progress: kept } = keptProgress(exercise)
     if (kept) send({ type: 'restore', progress: kept })
     else if (found)
@@ -58,7 +45,7 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
     setReady(true)
     document.addEventListener(preferencesEvent, read)
     return () => document.removeEventListener(preferencesEvent, read)
-  }, [live, exercise])
+  }, [exercise])
 
   useEffect(() => {
     if (ready && !keepProgress(exercise.number, progress))
@@ -195,7 +182,7 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
           <details class="exercise-hint">
             <summary>A hint</summary>
             <p>{exercise.hint}</p>
-            {live && !ended && (
+            {!ended && (
               <p>
                 What has been seen so far leaves{' '}
                 {counted(
@@ -222,16 +209,14 @@ export function ExerciseForm({ htmlId, exercise, course = noCourse }: Props) {
           <output class="said">{said}</output>
         </div>
       </div>
-      {live && (
-        <AnswerSheet
-          htmlId={htmlId}
-          exercise={exercise}
-          course={course}
-          shortest={shortest}
-          toldBy={toldBy}
-          healthOf={healthOf}
-        />
-      )}
+      <AnswerSheet
+        htmlId={htmlId}
+        exercise={exercise}
+        course={course}
+        shortest={shortest}
+        toldBy={toldBy}
+        healthOf={healthOf}
+      />
     </div>
   )
 }

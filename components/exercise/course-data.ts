@@ -1,7 +1,9 @@
-import type { CheckResult, PlantState, SeenReading } from '../../calculators/checks/types.ts'
+import type { CheckResult, PlantState } from '../../calculators/checks/types.ts'
 import type { Course } from '../../calculators/exercise/course.ts'
 import { answerMasks, openAnswers } from '../../calculators/exercise/open-answers.ts'
 import type { Knowledge, Move } from '../../calculators/exercise/types.ts'
+import { packResult, unpackResult, type PackedResult } from './packed-result.ts'
+import type { CircuitOffer } from './types.ts'
 
 /** The hidden cause as the page tells it at the end. */
 export interface Cause {
@@ -13,18 +15,12 @@ export interface Cause {
   readonly procedure: { readonly title: string; readonly href: string }
 }
 
-/** What a page carries of an exercise's course; bits as hexadecimal texts. */
-export interface CourseData {
+interface CourseParts {
   readonly start: PlantState
   /** Ids of the faults of each answer that the complaint leaves. */
   readonly answers: readonly (readonly string[])[]
   /** Place of the answer that each bit belongs to. */
   readonly cells: readonly number[]
-  readonly told: readonly (Move & {
-    readonly result: CheckResult
-    readonly health: CheckResult
-    readonly leaves: string
-  })[]
   /** Checks of which the complaint already gives the answer. */
   readonly report: readonly Move[]
   readonly alike: readonly number[]
@@ -32,24 +28,19 @@ export interface CourseData {
   readonly causes: readonly Cause[]
 }
 
-/** More digits than any instrument of the plant bears. */
-const DIGITS = 6
-
-const shortened = (value: number): number => Number(value.toPrecision(DIGITS))
-
-function shortReading(reading: SeenReading): SeenReading {
-  return { ...reading, value: shortened(reading.value), accuracy: shortened(reading.accuracy) }
+/** What a page knows of an exercise's course; bits as hexadecimal texts. */
+export interface CourseData extends CourseParts {
+  readonly told: readonly (Move & {
+    readonly result: CheckResult
+    readonly health: CheckResult
+    readonly leaves: string
+  })[]
 }
 
-const shortResult = (result: CheckResult): CheckResult => ({
-  ...result,
-  readings: result.readings.map(shortReading),
-  glasses: result.glasses.map((glass) => ({
-    ...glass,
-    fill: shortened(glass.fill),
-    gas: shortened(glass.gas),
-  })),
-})
+/** The same in few characters: state, check, bits, what it told, and what it tells in health where that differs. */
+interface PackedCourse extends CourseParts {
+  readonly told: readonly (readonly [PlantState, string, string, PackedResult, PackedResult?])[]
+}
 
 const hasBit = (bits: bigint, place: number): boolean => ((bits >> BigInt(place)) & 1n) === 1n
 
@@ -64,27 +55,48 @@ function keptHypotheses({ hypotheses, told, open }: Course): number[] {
   })
 }
 
-/** The course as a page carries it: what the complaint has ruled out is left out. */
-export function packCourse(course: Course, report: readonly Move[], causes: readonly Cause[]): CourseData {
+/** The course as a page carries it, veiled: what the complaint has ruled out is left out. */
+export function packCourse(
+  course: Course,
+  report: readonly Move[],
+  causes: readonly Cause[],
+  { checks }: Pick<CircuitOffer, 'checks'>,
+): string {
   const kept = keptHypotheses(course)
   const open = openAnswers(course.open, course.masks)
   const bits = (leaves: bigint): string =>
     kept.reduce((sum, from, to) => (hasBit(leaves, from) ? sum | (1n << BigInt(to)) : sum), 0n).toString(16)
-  return {
+  const packed: PackedCourse = {
     start: course.start,
     answers: open.map((place) => course.answers[place]?.faults ?? []),
     cells: kept.map((place) => open.indexOf(course.hypotheses[place]?.answer ?? -1)),
-    told: course.told.map(({ state, check, result, health, leaves }) => ({
-      state,
-      check,
-      result: shortResult(result),
-      health: shortResult(health),
-      leaves: bits(leaves),
-    })),
+    told: course.told.map(({ state, check: id, result, health, leaves }) => {
+      const otherwise = checks.find((check) => check.id === id)?.otherwise
+      const [seen, well] = [packResult(result, otherwise), packResult(health, otherwise)]
+      const told = [state, id, bits(leaves), seen] as const
+      return JSON.stringify(seen) === JSON.stringify(well) ? told : [...told, well]
+    }),
     report,
     alike: course.alike.map((place) => open.indexOf(place)),
     way: course.way,
     causes,
+  }
+  return veil(JSON.stringify(packed))
+}
+
+/** The course from what `packCourse` made of it on the same build. */
+export function unpackCourse(
+  text: string,
+  { labels, checks }: Pick<CircuitOffer, 'labels' | 'checks'>,
+): CourseData {
+  const packed = JSON.parse(veil(text)) as PackedCourse
+  return {
+    ...packed,
+    told: packed.told.map(([state, id, leaves, seen, well = seen]) => {
+      const check = checks.find((candidate) => candidate.id === id)
+      const [result, health] = [unpackResult(seen, labels, check), unpackResult(well, labels, check)]
+      return { state, check: id, leaves, result, health }
+    }),
   }
 }
 
@@ -99,13 +111,9 @@ export function knowledgeOf({ start, cells, told }: CourseData): Knowledge {
 }
 
 /** Letters moved by half the alphabet, and back: enough that nobody reads the cause in the page by accident. */
-const veil = (text: string): string =>
-  text.replace(/[a-z]/gi, (letter) => {
+function veil(text: string): string {
+  return text.replace(/[a-z]/gi, (letter) => {
     const first = letter <= 'Z' ? 65 : 97
     return String.fromCharCode(((letter.charCodeAt(0) - first + 13) % 26) + first)
   })
-
-export const veiled = (course: CourseData): string => veil(JSON.stringify(course))
-
-/** The course from what `veiled` made of it on the same build. */
-export const unveiled = (text: string): CourseData => JSON.parse(veil(text)) as CourseData
+}

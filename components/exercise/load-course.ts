@@ -4,10 +4,10 @@ import { shownBy } from '../../calculators/exercise/show.ts'
 import { benchDataOf } from '../circuit/bench/bench-data.ts'
 import { solverOf } from '../circuit/bench/solver.ts'
 import { entryOf } from '../content/load.ts'
-import { packCourse, type Cause, type CourseData } from './course-data.ts'
+import { packCourse, type Cause } from './course-data.ts'
 import { checksOn, faultsOf, procedureLink } from './load-exercise.ts'
 import { severities, surroundingsOf } from './surroundings.ts'
-import type { ExerciseProps } from './types.ts'
+import type { CircuitOffer } from './types.ts'
 
 type ExerciseEntry = CollectionEntry<'exercises'>
 
@@ -35,11 +35,11 @@ function causesOf({ data }: ExerciseEntry): Promise<Cause[]> {
   )
 }
 
-/** What a page carries of an exercise's course, reckoned by the model at build time. */
-export async function loadCourse(entry: ExerciseEntry, { stateMinutes }: ExerciseProps): Promise<CourseData> {
+/** What a page carries of an exercise's course, reckoned by the model at build time and veiled. */
+export async function loadCourse(entry: ExerciseEntry, offer: CircuitOffer): Promise<string> {
   const { circuit, start, told, faults: hidden } = entry.data
   const faults = (await faultsOf(circuit)).map(({ id, data }) => ({ ...data, id }))
   const checks = (await checksOn(circuit)).map(({ id, data }) => ({ ...data, id }))
-  const world = { checks, states: stateMinutes, faults, show: await showOf(entry) }
-  return packCourse(prepareCourse({ start, hidden, told }, world), told, await causesOf(entry))
+  const world = { checks, states: offer.stateMinutes, faults, show: await showOf(entry) }
+  return packCourse(prepareCourse({ start, hidden, told }, world), told, await causesOf(entry), offer)
 }

@@ -1,9 +1,13 @@
 import { getCollection, type CollectionEntry } from 'astro:content'
 import { plantStates, type StatesData } from '../../calculators/checks/types.ts'
+import { operatingStates } from '../../calculators/circuit/types.ts'
+import { benchDataOf } from '../circuit/bench/bench-data.ts'
+import { usualSetting } from '../circuit/bench/setting.ts'
 import { entriesOf, entryOf } from '../content/load.ts'
 import { gravestFirst } from '../content/signals.ts'
 import { href } from '../layout/href.ts'
-import type { CautionLine, CheckOffer, ExerciseProps, StateOffer } from './types.ts'
+import { solverOf } from '../circuit/bench/solver.ts'
+import type { CautionLine, CheckOffer, CircuitOffer, Labels, StateOffer } from './types.ts'
 
 type ExerciseEntry = CollectionEntry<'exercises'>
 
@@ -29,7 +33,7 @@ export async function faultsOf(circuit: string): Promise<CollectionEntry<'faults
 }
 
 async function offerOf({ id, data }: CollectionEntry<'checks'>): Promise<CheckOffer> {
-  const { label, kind, minutes, how, states, procedure } = data
+  const { label, kind, minutes, how, states, otherwise, procedure } = data
   return {
     id,
     label,
@@ -37,6 +41,7 @@ async function offerOf({ id, data }: CollectionEntry<'checks'>): Promise<CheckOf
     minutes,
     how,
     states: plantStates.filter((state) => states.includes(state)),
+    ...(otherwise === undefined ? {} : { otherwise }),
     cautions: await cautionLines(data.cautions),
     ...(procedure === undefined ? {} : { procedure: await procedureLink(procedure) }),
   }
@@ -44,7 +49,7 @@ async function offerOf({ id, data }: CollectionEntry<'checks'>): Promise<CheckOf
 
 /** The states of a plant: what each is, and what it costs. A state without its entry stops the build. */
 export async function plantStatesData(): Promise<{
-  offers: ExerciseProps['states']
+  offers: CircuitOffer['states']
   costs: StatesData
 }> {
   const entries = await getCollection('checkStates')
@@ -59,27 +64,47 @@ export async function plantStatesData(): Promise<{
     }),
   )
   return {
-    offers: Object.fromEntries(named.map(([state, offer]) => [state, offer])) as ExerciseProps['states'],
+    offers: Object.fromEntries(named.map(([state, offer]) => [state, offer])) as CircuitOffer['states'],
     costs: Object.fromEntries(named.map(([state, , costs]) => [state, costs])) as unknown as StatesData,
   }
 }
 
-/** What a page shows of an exercise before anybody has done anything. */
-export async function loadExercise({ id, data }: ExerciseEntry): Promise<ExerciseProps> {
-  const checks = await checksOn(data.circuit)
-  const { offers, costs } = await plantStatesData()
+/** Labels of all that the checks on a circuit can tell of. */
+async function labelsOf(circuit: string): Promise<Labels> {
+  const data = await benchDataOf(circuit)
+  const solve = solverOf(data)
+  const shown = operatingStates.flatMap((state) => {
+    const solved = solve({ ...usualSetting(data), state })
+    if (!solved.ok) throw new Error(`${circuit} in health, ${state}: ${solved.reason}`)
+    return [solved]
+  })
+  return Object.fromEntries([
+    ...shown.flatMap(({ parts }) => parts.map(({ id, label }) => [id, { label }] as const)),
+    ...shown.flatMap(({ readings }) => readings.map(({ id, label, kind }) => [id, { label, kind }] as const)),
+  ])
+}
+
+const offers = new Map<string, Promise<CircuitOffer>>()
+
+/** What all exercises on a circuit share, gathered once a build. */
+export function circuitOffer(circuit: string): Promise<CircuitOffer> {
+  const known = offers.get(circuit)
+  if (known) return known
+  const gathering = gatherOffer(circuit)
+  offers.set(circuit, gathering)
+  return gathering
+}
+
+async function gatherOffer(circuit: string): Promise<CircuitOffer> {
+  const { offers: states, costs } = await plantStatesData()
   return {
-    number: id,
-    grade: data.grade,
-    start: data.start,
-    hidden: data.faults.length,
-    hint: data.hint,
-    checks: await Promise.all(checks.map(offerOf)),
-    states: offers,
+    checks: await Promise.all((await checksOn(circuit)).map(offerOf)),
+    states,
     stateMinutes: costs,
-    faults: (await faultsOf(data.circuit))
+    faults: (await faultsOf(circuit))
       .map((fault) => ({ id: fault.id, title: fault.data.title, alsoCalled: fault.data.alsoCalled }))
       .sort((a, b) => a.title.localeCompare(b.title, 'en')),
+    labels: await labelsOf(circuit),
     cautionsHref: href('/cautions/'),
   }
 }
