@@ -38,22 +38,21 @@ export function CheckRow({ htmlId, exercise, check, now, ended, last, make }: Pr
   const minutes = check.minutes + stateMinutes(now, target, costs)
   return (
     <li class="check">
-      <div class="check-words">
-        <p class="check-label">{check.label}</p>
-        <p class="check-facts">
-          {inMinutes(check.minutes)}. When {statesInWords(check.states, states)}.
-        </p>
-        <details>
-          <summary>How, and cautions</summary>
-          <p>{check.how}</p>
-          <CautionLinks cautions={check.cautions} href={cautionsHref} />
-          {check.procedure && (
-            <p>
-              Procedure: <a href={check.procedure.href}>{check.procedure.title}</a>
-            </p>
-          )}
-        </details>
-      </div>
+      <details class="check-words">
+        <summary>
+          <span class="check-label">{check.label}</span>
+          <span class="check-facts">
+            {inMinutes(check.minutes)}, {statesInWords(check.states, states)}
+          </span>
+        </summary>
+        <p>{check.how}</p>
+        <CautionLinks cautions={check.cautions} href={cautionsHref} />
+        {check.procedure && (
+          <p>
+            Procedure: <a href={check.procedure.href}>{check.procedure.title}</a>
+          </p>
+        )}
+      </details>
       <button
         type="button"
         class="check-make"

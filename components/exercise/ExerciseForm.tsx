@@ -120,6 +120,19 @@ export function ExerciseForm({ htmlId, exercise, course }: Props) {
         </p>
         <a href={`#${htmlId}-naming`}>{ended ? 'See the answer' : 'Name the cause'}</a>
       </div>
+      {progress.end !== undefined && (
+        <div id={`${htmlId}-naming`}>
+          <Outcome
+            exercise={exercise}
+            course={course}
+            end={progress.end}
+            own={steps}
+            shortest={shortest}
+            toldBy={toldBy}
+            healthOf={healthOf}
+          />
+        </div>
+      )}
       <div class="exercise-columns">
         <div class="exercise-checks">
           <StateChoice
@@ -158,7 +171,7 @@ export function ExerciseForm({ htmlId, exercise, course }: Props) {
         </div>
         <div class="exercise-found">
           <Log exercise={exercise} steps={steps} tries={progress.tries} report={report} linesOf={linesOf} />
-          {progress.end === undefined ? (
+          {!ended && (
             <NameCause
               htmlId={htmlId}
               exercise={exercise}
@@ -166,18 +179,6 @@ export function ExerciseForm({ htmlId, exercise, course }: Props) {
               name={name}
               giveUp={() => send({ type: 'give up' })}
             />
-          ) : (
-            <div id={`${htmlId}-naming`}>
-              <Outcome
-                exercise={exercise}
-                course={course}
-                end={progress.end}
-                own={steps}
-                shortest={shortest}
-                toldBy={toldBy}
-                healthOf={healthOf}
-              />
-            </div>
           )}
           <details class="exercise-hint">
             <summary>A hint</summary>

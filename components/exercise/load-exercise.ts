@@ -22,9 +22,11 @@ export async function procedureLink(id: string): Promise<{ title: string; href: 
   return { title: data.title, href: href(`/procedures/${id}/`) }
 }
 
-/** The checks that can be made on a circuit, in the order of their data. */
+/** The checks that can be made on a circuit, the quickest first. */
 export async function checksOn(circuit: string): Promise<CollectionEntry<'checks'>[]> {
-  return (await getCollection('checks')).filter(({ data }) => data.circuits.includes(circuit))
+  return (await getCollection('checks'))
+    .filter(({ data }) => data.circuits.includes(circuit))
+    .sort((a, b) => a.data.minutes - b.data.minutes || a.data.label.localeCompare(b.data.label, 'en'))
 }
 
 /** The faults that a circuit can have. */

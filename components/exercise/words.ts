@@ -12,9 +12,15 @@ export const kindHeadings: readonly (readonly [CheckKind, string])[] = [
 const spelled = new Intl.ListFormat('en-GB', { type: 'disjunction' })
 const joined = new Intl.ListFormat('en-GB', { type: 'conjunction' })
 
-/** 'idling, half load or full load' */
-export const statesInWords = (states: readonly PlantState[], all: ExerciseProps['states']): string =>
-  spelled.format(states.map((state) => all[state].title.toLowerCase()))
+const isAll = (states: readonly PlantState[], wanted: readonly PlantState[]): boolean =>
+  states.length === wanted.length && wanted.every((state) => states.includes(state))
+
+/** When a check can be made: 'when idling or at half load' */
+export function statesInWords(states: readonly PlantState[], all: ExerciseProps['states']): string {
+  if (isAll(states, ['priming', 'idle', 'part', 'full'])) return 'whenever fuel is pumped'
+  if (isAll(states, ['idle', 'part', 'full'])) return 'with the engine running'
+  return `only ${spelled.format(states.map((state) => all[state].title.toLowerCase()))}`
+}
 
 /** 'Secondary filters plugged and Suction strainer plugged' */
 export const titlesOf = (ids: readonly string[], faults: readonly FaultName[]): string =>
