@@ -1,3 +1,4 @@
+import type { Fields } from './fields.ts'
 import { fluidOf } from './fluid.ts'
 import type { CircuitModel } from './model.ts'
 
@@ -7,6 +8,8 @@ export interface Calibration {
   readonly density: number
   /** Links of spring valves that pass fuel. */
   readonly openValves: ReadonlySet<number>
+  /** The fields at rest, from which a state without a better start begins. */
+  readonly fields?: Fields
 }
 
 /** Fuel before a state at full load has been found. [K] */

@@ -2,7 +2,7 @@ import { heatContent, specificHeat, temperatureOfContent } from '../heat/petrole
 import { temperatureAlongLine } from '../heat/cooling.ts'
 import { amountOfShare, airAtMouth, airOfDrainedLine, releasedGas, saturation, STAYS_FREE } from './gas.ts'
 import type { Fields } from './fields.ts'
-import { mostGas } from './fields.ts'
+import { mostGas, pressureOfAir } from './fields.ts'
 import { heatedContent } from './heating.ts'
 import type { ModelLink } from './model.ts'
 import type { Values } from './parameters.ts'
@@ -118,7 +118,7 @@ function handOn(situation: Situation, fields: Fields, link: ModelLink, place: nu
     const turned = ((values?.displacement ?? 0) * turning(situation, link.part)) / (2 * Math.PI)
     const shaft = (turned * Math.max(0, -lost)) / (values?.efficiency ?? 1)
     out.heat += (shaft + lost * Math.abs(signed)) / (massFlow + (WALL_CONDUCTANCE * massFlow) / heatFlow)
-    const ofAir = Math.max(1, (fields.pressure[start] as number) - fluid.vapourPressure(temperature))
+    const ofAir = pressureOfAir(situation, fields.pressure[start] as number, temperature)
     const freed = STAYS_FREE * releasedGas(out.dissolved, saturation(ofAir, temperature, fluid.density15))
     out.bubbles += freed
     out.dissolved -= freed

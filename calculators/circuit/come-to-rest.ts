@@ -1,3 +1,4 @@
+import { temperatureOfContent } from '../heat/petroleum-heat.ts'
 import { solveNet, type Law } from '../hydraulics/network/index.ts'
 import { carry } from './carry.ts'
 import { networkOf } from './circuit-net.ts'
@@ -7,13 +8,18 @@ import { meter } from './governor.ts'
 import { outwardLaw } from './laws.ts'
 import { linkLaws } from './link-laws.ts'
 import { reasonOf } from './reasons.ts'
-import { settlingOf } from './settling.ts'
+import { settlingOf, type Settling } from './settling.ts'
 import { setFixedPressures, type Situation } from './situation.ts'
 import type { NoState } from './types.ts'
 import { pressureUnderVent } from './vent.ts'
 
 /** Rounds of the outer loop; what has not come to rest by then does not. */
-const MOST_ROUNDS = 200
+const MOST_ROUNDS = 240
+
+/** From this round on heat and gas are damped too, and from that one on so many times as much counts as rest. */
+const DAMPED_FROM = 12
+const LENIENT_FROM = 120
+const LENIENCE = 30
 
 /** At rest when from one round to the next no pressure moves more than this [Pa], no temperature more than this [K]. */
 const PRESSURE_AT_REST = 0.05
@@ -64,7 +70,8 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
   const surface = settlingOf(1)
   const onSurface = Float64Array.of(fields.onSurface)
   const metering = settlingOf(model.cylinders)
-  const before = { pressure: fields.pressure.slice(), temperature: fields.temperature.slice() }
+  const carried = { heat: settlingOf(model.nodes.length), liquid: settlingOf(model.nodes.length) }
+  const before = copyOf(fields)
   let worst = ''
   meter(situation, fields, metering, start !== undefined)
   for (let round = 1; round <= MOST_ROUNDS; round++) {
@@ -75,6 +82,8 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
     if (!solved.converged) return { ok: false, reason: reasonOf(situation, solved.worst) }
     before.pressure.set(fields.pressure)
     before.temperature.set(fields.temperature)
+    before.heat.set(fields.heat)
+    before.bubbles.set(fields.bubbles)
     flows = solved.flows
     const moved = flowMovement(fields.flow, flows)
     fields.flow.set(flows.subarray(0, ownLinks))
@@ -85,19 +94,47 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
     }
     drawIn(situation, fields, holes, gas)
     carry(situation, fields)
+    if (round >= DAMPED_FROM) holdBack(situation, before, fields, carried)
     meter(situation, fields, metering, true)
     surface.wanted[0] = pressureUnderVent(situation, fields)
     surface.move(onSurface)
     const surfaceMoved = Math.abs((onSurface[0] as number) - fields.onSurface) / PRESSURE_AT_REST
     fields.onSurface = onSurface[0] as number
     const far = farthest(before, fields)
-    if (Math.max(moved, far.share, surfaceMoved) <= 1 && round > 1) {
+    const rest = round < LENIENT_FROM ? 1 : LENIENCE
+    if (Math.max(moved, far.share, surfaceMoved) <= rest && round > 1) {
       const leaks = holes.map((part, place) => ({ part, flow: flows[ownLinks + place] as number }))
       return { fields, leaks, solutions: round, residual: solved.residual }
     }
     worst = model.nodes[far.node]?.id ?? ''
   }
   return { ok: false, reason: reasonOf(situation, worst) }
+}
+
+interface Carried {
+  readonly heat: Settling
+  readonly liquid: Settling
+}
+
+/** Moves heat and gas from what they were before only as far as what swings to and fro allows. */
+function holdBack(situation: Situation, before: Fields, now: Fields, carried: Carried): void {
+  const { heat, liquid } = carried
+  heat.wanted.set(now.heat)
+  now.heat.set(before.heat)
+  heat.move(now.heat)
+  // Gas goes from none to almost all there is: the liquid's share lies halfway where the gas's amount does not.
+  const shares = new Float64Array(now.bubbles.length)
+  for (let place = 0; place < shares.length; place++) {
+    const scale = (now.temperature[place] as number) / Math.max(1, now.pressure[place] as number)
+    liquid.wanted[place] = 1 / (1 + (now.bubbles[place] as number) * scale)
+    shares[place] = 1 / (1 + (before.bubbles[place] as number) * scale)
+  }
+  liquid.move(shares)
+  for (let place = 0; place < shares.length; place++) {
+    const scale = (now.temperature[place] as number) / Math.max(1, now.pressure[place] as number)
+    now.bubbles[place] = Math.max(0, 1 / (shares[place] as number) - 1) / scale
+    now.temperature[place] = temperatureOfContent(situation.fluid.density15, now.heat[place] as number)
+  }
 }
 
 /** How far the flows have moved, over what counts as rest. */
@@ -112,10 +149,7 @@ function flowMovement(before: Float64Array, now: Float64Array): number {
 }
 
 /** How far pressures and temperatures have moved, over what counts as rest, and where most. */
-function farthest(
-  before: { readonly pressure: Float64Array; readonly temperature: Float64Array },
-  now: Fields,
-): { share: number; node: number } {
+function farthest(before: Fields, now: Fields): { share: number; node: number } {
   let [share, node] = [0, 0]
   for (let place = 0; place < now.pressure.length; place++) {
     const pressed = Math.abs((now.pressure[place] as number) - (before.pressure[place] as number))

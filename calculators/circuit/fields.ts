@@ -26,8 +26,9 @@ export interface Fields {
 /** Gas over liquid, by volume, where it is taken as gas alone. [-] */
 const MOST_GAS = 999
 
-/** Pressure of the air in a place where the fuel boils. [Pa] */
+/** The air's pressure in a bubble that is all but vapour [Pa], and its least share where little boils off. [-] */
 const LEAST_PARTIAL = 1
+const LEAST_SHARE = 0.2
 
 /** Fields to begin with: fuel of the tank everywhere. */
 export function coldFields(situation: Situation): Fields {
@@ -64,13 +65,25 @@ export function copyOf(fields: Fields): Fields {
 }
 
 /**
+ * Pressure of the air in bubbles: that of the fuel less its vapour's, of which a fuel gives off no more than fills four
+ * fifths of them. [Pa]
+ * @param pressure absolute, of the fuel [Pa]
+ * @param temperature [K]
+ * @source epa-ap42 (the vapour), common practice (its bound)
+ */
+export function pressureOfAir(situation: Situation, pressure: number, temperature: number): number {
+  const rest = pressure - situation.fluid.vapourPressure(temperature)
+  return Math.max(LEAST_PARTIAL, LEAST_SHARE * pressure, rest)
+}
+
+/**
  * Gas over liquid by volume, of what a node hands on at a pressure. [-]
  * @param pressure absolute [Pa]
  */
 export function gasRatio(situation: Situation, fields: Fields, node: number, pressure: number): number {
   const { fluid } = situation
   const temperature = fields.temperature[node] as number
-  const ofAir = Math.max(LEAST_PARTIAL, pressure - fluid.vapourPressure(temperature))
+  const ofAir = pressureOfAir(situation, pressure, temperature)
   const free = freeGas(
     fields.bubbles[node] as number,
     fields.dissolved[node] as number,

@@ -125,9 +125,12 @@ function linkLaw(
 /** Share of an injector's drops that goes with the square of the flow. [-] Common practice. */
 const INJECTOR_INERTIA = 0.3
 
+/** What hardly moves backwards holds what came the drawn way. [m³/s] */
+const STANDS = 1e-9
+
 function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place: number): Mixture {
   const { fluid, reference } = situation
-  const start = (fields.flow[place] as number) >= 0 ? link.from : link.to
+  const start = (fields.flow[place] as number) >= -STANDS ? link.from : link.to
   // A heater's drop is that of fuel half heated; elsewhere what comes in rules, whichever way it comes.
   const other = link.role === 'filter' ? (start === link.from ? link.to : link.from) : start
   const temperature = ((fields.temperature[start] as number) + (fields.temperature[other] as number)) / 2

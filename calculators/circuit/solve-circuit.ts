@@ -1,4 +1,4 @@
-import { isCalibrated, setCalibration } from './calibration.ts'
+import { calibrationOf, isCalibrated, setCalibration } from './calibration.ts'
 import { comeToRest } from './come-to-rest.ts'
 import type { Fields } from './fields.ts'
 import { inletNodes } from './governor.ts'
@@ -47,7 +47,7 @@ function calibrate(model: CircuitModel): void {
           : [],
       ),
     )
-    setCalibration(model, { density, openValves })
+    setCalibration(model, { density, openValves, fields: rest.fields })
   }
 }
 
@@ -69,7 +69,7 @@ export function solveCircuit(
   if (!isCalibrated(model)) calibrate(model)
   const read = situationOf(model, conditions, bent)
   if (!read.ok) return read
-  const rest = comeToRest(read.situation, warm && fieldsOf.get(warm))
+  const rest = comeToRest(read.situation, (warm && fieldsOf.get(warm)) ?? calibrationOf(model).fields)
   if ('ok' in rest) return rest
   const state = readState(read.situation, rest)
   fieldsOf.set(state, rest.fields)

@@ -124,7 +124,12 @@ describe('each mistake is named with path, value and what is accepted', () => {
     ],
     [
       'parts that no tank holds at a pressure',
-      (circuit) => void (element(circuit, 'tank').model = { kind: 'mixing-column', volume: '1 m3' }),
+      (circuit) => {
+        const pipe = { id: 'lost-pipe', label: 'Lost pipe', length: '1 m', bore: '20 mm' }
+        const model = { kind: 'stop-valve', bore: '20 mm' }
+        circuit.elements.push({ id: 'lost', label: 'Lost valve', count: 1, height: '1 m', model } as never)
+        circuit.connections.push({ from: 'lost.out', to: 'lost.in', line: 'supply', pipe } as never)
+      },
       /is joined to no tank, so that nothing holds a pressure there; accepted: a way to a tank/,
     ],
   ])('%s', (_, change, message) => {
