@@ -1,4 +1,4 @@
-import { readCircuit } from '../../../calculators/circuit/read-model.ts'
+import { readCircuit, type CircuitSource } from '../../../calculators/circuit/read-model.ts'
 import type { CircuitModel } from '../../../calculators/circuit/model.ts'
 import { solveCircuit } from '../../../calculators/circuit/solve-circuit.ts'
 import type {
@@ -15,9 +15,16 @@ import { allFaults, allFuels, circuitFile, idsOf, plantFile } from '../../../cal
 export const circuitIds = idsOf('circuits')
 export const faults = allFaults()
 
-export const sourceOf = (id: string) => {
+const sources = new Map<string, CircuitSource>()
+
+/** Read once: hundreds of states are solved for each. */
+export function sourceOf(id: string): CircuitSource {
+  const known = sources.get(id)
+  if (known) return known
   const circuit = circuitFile(id)
-  return { circuit, setPoints: plantFile(circuit.plant).setPoints, fuels: allFuels() }
+  const source = { circuit, setPoints: plantFile(circuit.plant).setPoints, fuels: allFuels() }
+  sources.set(id, source)
+  return source
 }
 
 const models = new Map<string, CircuitModel>()
