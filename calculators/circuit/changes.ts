@@ -63,7 +63,9 @@ function readingChange(health: CircuitState, now: Reading): ReadingChange[] {
   const weight = accuracy > 0 ? Math.abs(now.value - before.value) / accuracy : 0
   if (!(weight >= LEAST_WEIGHT)) return []
   const { id, label, kind } = now
-  return [{ of: 'reading', id, label, kind, before: before.value, now: now.value, accuracy, alike: 0, weight }]
+  return [
+    { of: 'reading', id, label, kind, before: before.value, now: now.value, accuracy, alike: 0, weight },
+  ]
 }
 
 function glassChange(health: CircuitState, now: GlassView): GlassChange[] {

@@ -42,11 +42,18 @@ export function pageSizes(folder: string, base: string, pages: OutputPage[]): Pa
     const data = matches(html, /<circuit-bench\b[^>]*\bdata-source="([^"]+)"/g)
     const islands = matches(html, /<astro-island\b[^>]*\b(?:component|renderer)-url="([^"]+)"/g)
     const onDemand = files
-      .withImports([...files.fetchedLaterBy(script), ...files.named(calculators), ...islands, ...files.named(forms)])
+      .withImports([
+        ...files.fetchedLaterBy(script),
+        ...files.named(calculators),
+        ...islands,
+        ...files.named(forms),
+      ])
       .concat(model)
       .filter((file) => !script.includes(file))
     const framework =
-      calculators.length + converters.length + benches.length + islands.length > 0 ? script : [...script, ...onDemand]
+      calculators.length + converters.length + benches.length + islands.length > 0
+        ? script
+        : [...script, ...onDemand]
     return {
       path,
       kind: kindOfPage(path),

@@ -57,7 +57,7 @@ export async function benchPages(): Promise<PageEntry[]> {
       path: `/bench/${id}/`,
       kind: 'bench',
       title: `Bench: ${data.title}`,
-      summary: `Switch faults on, change fuel, load and temperature, and see what glasses and gauges show. ${data.summary}`,
+      summary: data.summary,
       alsoCalled: ['circuit simulator', 'fault simulator', 'live circuit', 'what if'],
       sources: [],
       calculators: [],

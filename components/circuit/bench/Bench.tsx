@@ -93,9 +93,9 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
           <p class="circuit-hint">The drawing is wider than this screen: move it sideways.</p>
           {/* A region that scrolls must take the keyboard. */}
           {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
-          <div class="circuit-window" role="region" tabIndex={0} aria-label={`${data.circuit.title}, drawing`}>
+          <section class="circuit-window" tabIndex={0} aria-label={`${data.circuit.title}, drawing`}>
             <LiveSheet {...shared} scale={scale} chosen={part} choose={choose} />
-          </div>
+          </section>
           <ColourKey
             htmlId={htmlId}
             colouring={colouring}

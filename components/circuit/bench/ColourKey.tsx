@@ -65,7 +65,7 @@ function ScaleBar({ colouring, scale }: { colouring: Colouring; scale: Scale }) 
       ))}
       {scale.borders.map((border, index) =>
         index % 2 === 0 ? (
-          <g key={index}>
+          <g key={border}>
             <path class="colour-tick" d={`M${FIRST + index * SWATCH} 15V19`} />
             <text class="colour-number" x={FIRST + index * SWATCH} y="31">
               {border}

@@ -46,10 +46,9 @@ export function ConditionControls({ data, htmlId, setting, system, offered, send
         </fieldset>
       )}
       {offered.includes('fuel') && (
-        <div class="slider">
-          <label for={`${htmlId}-fuel`}>Fuel</label>
+        <label class="slider">
+          <span class="slider-label">Fuel</span>
           <select
-            id={`${htmlId}-fuel`}
             value={setting.fuel}
             autocomplete="off"
             onChange={(event) => send({ type: 'set', setting: { fuel: event.currentTarget.value } })}
@@ -60,7 +59,7 @@ export function ConditionControls({ data, htmlId, setting, system, offered, send
               </option>
             ))}
           </select>
-        </div>
+        </label>
       )}
       {(Object.keys(sliders) as Slider[])
         .filter((slider) => offered.includes(slider))

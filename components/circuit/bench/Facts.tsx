@@ -2,7 +2,15 @@ import type { CircuitState } from '../../../calculators/circuit/types.ts'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import { finest, fullFlowOf } from './looks.ts'
 import type { BenchData, Setting } from './types.ts'
-import { capital, computedValue, labelOf, shownChange, shownReading, shownValue, stateNames } from './words.ts'
+import {
+  capital,
+  computedValue,
+  labelOf,
+  shownChange,
+  shownReading,
+  shownValue,
+  stateNames,
+} from './words.ts'
 
 interface Props {
   data: BenchData
@@ -92,7 +100,12 @@ function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>)
                 <td>{computedValue(flow, 'volumeFlow', system, finestFlow)}</td>
                 <td>{usual ? computedValue(usual.flow, 'volumeFlow', system, finestFlow) : '–'}</td>
                 <td>
-                  {computedValue((from.pressure + to.pressure) / 2 - air, 'gaugePressure', system, finest.pressure)}
+                  {computedValue(
+                    (from.pressure + to.pressure) / 2 - air,
+                    'gaugePressure',
+                    system,
+                    finest.pressure,
+                  )}
                 </td>
                 <td>{computedValue(to.temperature, 'temperature', system, finest.temperature)}</td>
                 <td>{computedValue(to.gas, 'ratio', system, finest.gas)}</td>
@@ -109,9 +122,9 @@ function Scroller({ label, children }: { label: string; children: preact.Compone
   return (
     // A region that scrolls must take the keyboard.
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
-    <div class="scroller" role="region" aria-label={label} tabIndex={0}>
+    <section class="scroller" aria-label={label} tabIndex={0}>
       {children}
-    </div>
+    </section>
   )
 }
 

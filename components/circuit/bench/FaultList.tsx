@@ -36,17 +36,18 @@ export function FaultList({ data, htmlId, setting, send }: Props) {
         ))}
       </div>
       <div class="fault-search">
-        <label for={`${htmlId}-find`}>Find a fault</label>
-        <input
-          id={`${htmlId}-find`}
-          type="search"
-          autocomplete="off"
-          spellcheck={false}
-          maxLength={80}
-          placeholder="o-ring, plugged, bypass …"
-          value={typed}
-          onInput={(event) => type(event.currentTarget.value)}
-        />
+        <label>
+          <span>Find a fault</span>
+          <input
+            type="search"
+            autocomplete="off"
+            spellcheck={false}
+            maxLength={80}
+            placeholder="o-ring, plugged, bypass …"
+            value={typed}
+            onInput={(event) => type(event.currentTarget.value)}
+          />
+        </label>
         <output class="fault-count">
           {typed === '' ? `${count} faults` : `${count} of ${data.faults.length} faults`}
         </output>

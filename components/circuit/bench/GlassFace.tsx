@@ -12,7 +12,7 @@ const MOST_SPECKS = 60
 const spread = (index: number, root: number): number => (index * root) % 1
 const ROOT_ACROSS = 0.6180339887
 const ROOT_ALONG = 0.7548776662
-const ROOT_SIZE = 0.5698402910
+const ROOT_SIZE = 0.569840291
 
 interface Dot {
   readonly x: number
@@ -69,7 +69,10 @@ function Fuel({ view, level }: { view: GlassView; level: number }) {
       {full ? (
         view.from === 'through' && <Streaks />
       ) : (
-        <path class="glass-surface" d={`M${-WINDOW} ${level}Q-25 ${level - 3} 0 ${level}T${WINDOW} ${level}`} />
+        <path
+          class="glass-surface"
+          d={`M${-WINDOW} ${level}Q-25 ${level - 3} 0 ${level}T${WINDOW} ${level}`}
+        />
       )}
     </g>
   )
@@ -86,7 +89,10 @@ function Stream({ level }: { level: number }) {
   return (
     <g>
       <path class="glass-stream" d={`M-7-50Q-4 ${(foot - 50) / 2}-5 ${foot}H5Q4 ${(foot - 50) / 2} 7-50Z`} />
-      <path class="glass-stream-drops" d={`M-14 ${foot - 7}l-3-5M14 ${foot - 7}l3-5M-21 ${foot - 2}l-6-3M21 ${foot - 2}l6-3`} />
+      <path
+        class="glass-stream-drops"
+        d={`M-14 ${foot - 7}l-3-5M14 ${foot - 7}l3-5M-21 ${foot - 2}l-6-3M21 ${foot - 2}l6-3`}
+      />
     </g>
   )
 }
@@ -97,7 +103,9 @@ function Rising({ level }: { level: number }) {
   return (
     <path
       class="glass-rising"
-      d={[-24, 0, 24].map((x) => `M${x} 46V${top}M${x - 7} ${top + 8}L${x} ${top}L${x + 7} ${top + 8}`).join('')}
+      d={[-24, 0, 24]
+        .map((x) => `M${x} 46V${top}M${x - 7} ${top + 8}L${x} ${top}L${x + 7} ${top + 8}`)
+        .join('')}
     />
   )
 }
@@ -108,7 +116,7 @@ function Bubbles({ view, level }: { view: GlassView; level: number }): Component
   return (
     <g class="glass-bubbles">
       {shown.map(({ x, y, radius }, index) => (
-        <circle key={index} class={`glass-bubble glass-bubble-${index % 4}`} cx={x} cy={y} r={radius} />
+        <circle key={x} class={`glass-bubble glass-bubble-${index % 4}`} cx={x} cy={y} r={radius} />
       ))}
     </g>
   )
@@ -120,8 +128,8 @@ function Dirt({ share }: { share: number }) {
   return (
     <g class="glass-dirt">
       <circle class="glass-film" r={WINDOW} fill-opacity={Math.min(0.92, share)} />
-      {dots(Math.round(MOST_SPECKS * share), -48, 48, 0.8, 3).map(({ x, y, radius }, index) => (
-        <circle key={index} class="glass-speck" cx={x} cy={y} r={radius} />
+      {dots(Math.round(MOST_SPECKS * share), -48, 48, 0.8, 3).map(({ x, y, radius }) => (
+        <circle key={x} class="glass-speck" cx={x} cy={y} r={radius} />
       ))}
     </g>
   )

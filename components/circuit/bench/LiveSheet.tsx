@@ -25,9 +25,6 @@ interface Props {
 /** Radius of a sight glass on the sheet. */
 const GLASS_RADIUS = 20
 
-/** Letters of a note for which the sheets have room. */
-const LONGEST_NOTE = 30
-
 /** The circuit's drawing as it runs: lines by their pressure or temperature, flow, glasses and gauges. */
 export function LiveSheet({ data, htmlId, now, health, scale, system, chosen, choose }: Props) {
   const running = now !== undefined && health !== undefined && scale !== undefined
@@ -49,7 +46,7 @@ export function LiveSheet({ data, htmlId, now, health, scale, system, chosen, ch
   const note = (element: DrawnElement): string | undefined => {
     if (!running) return undefined
     const glass = now.glasses.find(({ part }) => part === element.id)
-    if (glass !== undefined) return glass.words.length > LONGEST_NOTE ? glass.look : glass.words
+    if (glass !== undefined) return glass.look
     const reading = now.readings.find(({ part }) => part === element.id)
     if (reading === undefined || !isInstrument(data, element.id)) return undefined
     const usual = health.readings.find(({ id }) => id === reading.id)

@@ -17,7 +17,11 @@ const NO_GAS = 1e-4
 
 /** Readings, glass and fuel at one part, now and in health, as rows of a small table. */
 export function PartFigures({ data, id, now, health, system }: Props) {
-  const rows = [...readingRows(now, health, id, system), ...glassRows(now, health, id), ...fuelRows(now, health, id, system)]
+  const rows = [
+    ...readingRows(now, health, id, system),
+    ...glassRows(now, health, id),
+    ...fuelRows(now, health, id, system),
+  ]
   if (rows.length === 0) return null
   const label = data.circuit.elements.find((element) => element.id === id)?.label
   return (
@@ -25,7 +29,7 @@ export function PartFigures({ data, id, now, health, system }: Props) {
       <caption class="unseen">{label}, now and in health</caption>
       <thead>
         <tr>
-          <td />
+          <th scope="col">At this part</th>
           <th scope="col">Now</th>
           <th scope="col">In health</th>
         </tr>
@@ -68,7 +72,12 @@ function fuelRows(now: CircuitState, health: CircuitState, id: string, system: U
   const part = now.parts.find((candidate) => candidate.id === id)
   const usual = health.parts.find((candidate) => candidate.id === id)
   if (part === undefined || usual === undefined || !carriesFuel(part, usual)) return []
-  const row = (name: string, kind: KindId, step: number, value: (state: PartState, air: number) => number): Row => [
+  const row = (
+    name: string,
+    kind: KindId,
+    step: number,
+    value: (state: PartState, air: number) => number,
+  ): Row => [
     name,
     computedValue(value(part, now.conditions.airPressure), kind, system, step),
     computedValue(value(usual, health.conditions.airPressure), kind, system, step),
@@ -78,8 +87,18 @@ function fuelRows(now: CircuitState, health: CircuitState, id: string, system: U
   const gassy = part.out.gas > NO_GAS || usual.out.gas > NO_GAS
   return [
     row('Flow', 'volumeFlow', finest.flowShare * fullFlowOf(health), ({ flow }) => flow),
-    row('Pressure before it', 'gaugePressure', finest.pressure, gauge((state) => state.in)),
-    row('Pressure behind it', 'gaugePressure', finest.pressure, gauge((state) => state.out)),
+    row(
+      'Pressure before it',
+      'gaugePressure',
+      finest.pressure,
+      gauge((state) => state.in),
+    ),
+    row(
+      'Pressure behind it',
+      'gaugePressure',
+      finest.pressure,
+      gauge((state) => state.out),
+    ),
     row('Temperature behind it', 'temperature', finest.temperature, ({ out }) => out.temperature),
     ...(gassy ? [row('Gas behind it', 'ratio', finest.gas, ({ out }) => out.gas)] : []),
   ]

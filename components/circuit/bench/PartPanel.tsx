@@ -24,7 +24,18 @@ interface Props {
 }
 
 /** What a part does, what is read at it now and in health, its law, where to read on, and its faults. */
-export function PartPanel({ data, htmlId, element, setting, now, health, system, send, focused, close }: Props) {
+export function PartPanel({
+  data,
+  htmlId,
+  element,
+  setting,
+  now,
+  health,
+  system,
+  send,
+  focused,
+  close,
+}: Props) {
   const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
     if (focused) heading.current?.focus()
@@ -44,9 +55,7 @@ export function PartPanel({ data, htmlId, element, setting, now, health, system,
         </button>
       </div>
       <p>{element.purpose}</p>
-      {now && health && (
-        <PartFigures data={data} id={element.id} now={now} health={health} system={system} />
-      )}
+      {now && health && <PartFigures data={data} id={element.id} now={now} health={health} system={system} />}
       <p>
         <strong>In health:</strong> {element.inHealth}
       </p>

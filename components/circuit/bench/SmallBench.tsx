@@ -1,4 +1,4 @@
-import { useMemo, useReducer, useState } from 'preact/hooks'
+import { useEffect, useMemo, useReducer, useState } from 'preact/hooks'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import { href } from '../../layout/href.ts'
 import { startState, writeAddress } from './address.ts'
@@ -24,6 +24,8 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
   const start = useMemo(() => startState(data, preset.setting), [data, preset])
   const [state, send] = useReducer(apply, start)
   const [touched, touch] = useState(false)
+  const [ready, setReady] = useState(false)
+  useEffect(() => setReady(live), [live])
   const system = useUnits(live)
   const { setting } = state
   const answer = useSolved(solve, setting)
@@ -56,7 +58,7 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
           ))}
         <p class="small-bench-set">{stillWords(data, preset, setting, system)}</p>
         <p class="small-bench-ways screen-only">
-          <button type="button" hidden={!live} onClick={() => change({ type: 'restore', state: start })}>
+          <button type="button" hidden={!ready} onClick={() => change({ type: 'restore', state: start })}>
             Reset
           </button>
           <a href={address}>On the whole bench</a>

@@ -36,8 +36,7 @@ function quote(text: string): string {
   return `«${shown.length > LONGEST_QUOTE ? `${shown.slice(0, LONGEST_QUOTE)}…` : shown}»`
 }
 
-const short = (value: number): string =>
-  withoutFinalZeros(formatNumber(value, DIGITS)).replace('−', '-')
+const short = (value: number): string => withoutFinalZeros(formatNumber(value, DIGITS)).replace('−', '-')
 
 /** A plain number and nothing else; '7e-1', '0x1', '' and ' ' are none. */
 const numberIn = (text: string): number => (/^-?\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN)
@@ -93,11 +92,17 @@ function readEntry(data: BenchData, before: BenchState, key: string, value: stri
     ...before,
     setting: { ...before.setting, ...setting },
   })
-  const choice = <Option extends string>(label: string, options: readonly Option[], use: (option: Option) => BenchState) => {
+  const choice = <Option extends string>(
+    label: string,
+    options: readonly Option[],
+    use: (option: Option) => BenchState,
+  ) => {
     const found = options.find((option) => option === value)
-    return found === undefined ? `${label}: read ${quote(value)}; accepted: ${options.join(', ')}.` : use(found)
+    return found === undefined
+      ? `${label}: read ${quote(value)}; accepted: ${options.join(', ')}.`
+      : use(found)
   }
-  const sliderKey = sliderKeys[key]
+  const sliderKey = Object.hasOwn(sliderKeys, key) ? sliderKeys[key] : undefined
   if (sliderKey !== undefined) {
     const { slider, unit, factor, offset } = sliderKey
     const { label, least, most } = slidersOf(data)[slider]
@@ -127,7 +132,11 @@ function readEntry(data: BenchData, before: BenchState, key: string, value: stri
     case 'colour':
       return choice('Colour of the lines', colourings, (colouring) => ({ ...before, colouring }))
     case 'part':
-      return choice('Part', data.circuit.elements.map((element) => element.id), (part) => ({ ...before, part }))
+      return choice(
+        'Part',
+        data.circuit.elements.map((element) => element.id),
+        (part) => ({ ...before, part }),
+      )
     default:
       return `Read ${quote(key)}, which is nothing that can be set here; accepted: state, fuel, ${Object.keys(sliderKeys).join(', ')}, colour, part, and ${FAULT_PREFIX} with the id of a fault.`
   }

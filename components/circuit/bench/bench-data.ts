@@ -2,12 +2,11 @@ import { getCollection } from 'astro:content'
 import { allPages } from '../../content/directory.ts'
 import { entryOf } from '../../content/load.ts'
 import { circuitOf } from '../load-circuit.ts'
-import type { BenchData, BenchElement } from './types.ts'
+import type { BenchData } from './types.ts'
 
 /** Gathers at build time what a bench needs of a circuit of content/circuits. */
 export async function benchDataOf(id: string): Promise<BenchData> {
   const { data } = await circuitOf(id)
-  const elements = data.elements.map(({ setPoints: _, ...element }): BenchElement => element)
   const plant = await entryOf('plants', data.plant)
   const faults = (await getCollection('faults'))
     .filter((fault) => fault.data.bends[id] !== undefined)
@@ -21,7 +20,7 @@ export async function benchDataOf(id: string): Promise<BenchData> {
     return { id: fuel, title, densityAt15, viscosities, cloudPoint }
   })
   const named = new Set(
-    elements.flatMap(({ article, procedure }) => [article, procedure && `procedures/${procedure}`]),
+    data.elements.flatMap(({ article, procedure }) => [article, procedure && `procedures/${procedure}`]),
   )
   const pages = (await allPages())
     .map(({ path, title }): [string, string] => [path.replaceAll(/^\/|\/$/g, ''), title])
@@ -31,7 +30,7 @@ export async function benchDataOf(id: string): Promise<BenchData> {
   )
   return {
     id,
-    circuit: { ...data, elements },
+    circuit: data,
     plant: plant.data.title,
     invented: data.invented,
     setPoints,

@@ -33,8 +33,16 @@ export function presetOf(entry: CollectionEntry<'benches'>['data'], data: BenchD
   }
   const faultIds = data.faults.map(({ id }) => id)
   const conditionNames = Object.keys(usual).filter((id) => id !== 'faults')
-  check('show.glasses', show.glasses, solved.glasses.map(({ part }) => part))
-  check('show.readings', show.readings, solved.readings.map(({ id }) => id))
+  check(
+    'show.glasses',
+    show.glasses,
+    solved.glasses.map(({ part }) => part),
+  )
+  check(
+    'show.readings',
+    show.readings,
+    solved.readings.map(({ id }) => id),
+  )
   check('faults', Object.keys(faults), faultIds)
   check('move', move, [...conditionNames, ...faultIds])
   return { title, caption, setting, glasses: show.glasses, readings: show.readings, move }

@@ -7,6 +7,9 @@ import type { BenchData, BenchState, Setting } from './types.ts'
 /** How bad a fault is when it is first switched on: in the middle, so that there is room to either side. */
 export const FIRST_SEVERITY = 0.5
 
+/** How bad a fault is where a page links to the bench to show it. */
+export const SHOWN_SEVERITY = 0.7
+
 /** The tank of the bench when nobody chose its level: well above the mouth of the suction pipe. */
 export const USUAL_LEVEL = 0.7
 
@@ -65,8 +68,9 @@ export function usualSetting(data: BenchData): Setting {
 }
 
 /** What surrounds the circuit, as the solver takes it. */
-export function conditionsOf({ faults: _, ...conditions }: Setting): Conditions {
-  return { ...conditions, airPressure: STANDARD_ATMOSPHERE }
+export function conditionsOf(setting: Setting): Conditions {
+  const { state, fuel, tankTemperature, ambientTemperature, tankLevel } = setting
+  return { state, fuel, tankTemperature, ambientTemperature, tankLevel, airPressure: STANDARD_ATMOSPHERE }
 }
 
 export type Action =
@@ -81,9 +85,10 @@ export function apply(before: BenchState, action: Action): BenchState {
     case 'set':
       return { ...before, setting: { ...before.setting, ...action.setting } }
     case 'fault': {
-      const { [action.id]: _, ...others } = before.setting.faults
-      const kept =
-        action.severity === undefined ? others : { ...before.setting.faults, [action.id]: action.severity }
+      const faults = Object.entries({ ...before.setting.faults, [action.id]: action.severity })
+      const kept = Object.fromEntries(
+        faults.flatMap(([id, severity]) => (severity === undefined ? [] : [[id, severity] as const])),
+      )
       return { ...before, setting: { ...before.setting, faults: kept } }
     }
     case 'colour':

@@ -3,6 +3,7 @@ import type { CircuitState, OperatingState, Reading } from '../../../calculators
 import { formatIn } from '../../../calculators/quantity/format.ts'
 import { unitForSystem } from '../../../calculators/quantity/kinds.ts'
 import type { KindId, UnitSystem } from '../../../calculators/quantity/types.ts'
+import { fromSI, toSI, unitOf } from '../../../calculators/quantity/units.ts'
 import type { BenchData } from './types.ts'
 
 export const stateNames: Readonly<Record<OperatingState, string>> = {
@@ -48,11 +49,15 @@ export function shownChange(before: Reading, now: Reading, system: UnitSystem): 
 }
 
 /**
- * A value that no instrument reads, to a place that still tells something.
+ * A value that no instrument reads, to the place of its finest step.
  * @param finest below half of this it is nothing [SI]
  */
 export function computedValue(si: number, kind: KindId, system: UnitSystem, finest: number): string {
-  return shownValue(Math.abs(si) < finest / 2 ? 0 : si, kind, system, finest)
+  const unit = unitOfKind(kind, system)
+  const step = 10 ** Math.floor(Math.log10(finest / unitOf(unit).factor))
+  const value = fromSI(Math.abs(si) < finest / 2 ? 0 : si, unit, kind)
+  const places = Math.floor(Math.log10(Math.max(Math.abs(value), step) / step)) + 1
+  return formatIn(toSI(value, unit, kind), kind, unit, { digits: Math.max(1, places) })
 }
 
 /** A difference of two temperatures is no temperature. */
