@@ -44,6 +44,8 @@ for (const [id, load] of Object.entries(catalogue)) {
   )
 }
 
+await import('./network.mts')
+
 // Last, since it needs a built site.
 if (existsSync('dist/index.html')) await import('./keystroke.mts')
 else console.log('No built site in dist: run `npm run build` first to measure keystrokes too.')

@@ -10,7 +10,7 @@ import type { PreparedNet } from './prepare.ts'
  */
 const LEAST_SLOPE = 1e3
 
-/** What one pass over the links found; written in place. */
+/** What the passes over the links found; written in place. */
 export interface Pass {
   /** Derivative of the net's energy along the last step; falls to 0 where the step should end. [W] */
   along: number
@@ -18,6 +18,8 @@ export interface Pass {
   change: number
   /** Largest flow. [m³/s] */
   flow: number
+  /** How steeply the net's energy falls at the start of the last step, if the flows were balanced there. [W] */
+  descent: number
 }
 
 /**
@@ -119,10 +121,11 @@ export function changePressures(prepared: PreparedNet): number | undefined {
  * Changes the flows to what the new pressures drive through the tangents of the laws.
  * @param prepared from prepareNet, after changePressures; step is written
  * @param flows by link [m³/s], changed in place
- * @returns how steeply the net's energy falls along this step [W], if the flows were balanced before it
+ * @param pass descent is filled in, from Pass
+ * @returns nothing
  * @source common practice (global gradient form of Todini and Pilati)
  */
-export function changeFlows(prepared: PreparedNet, flows: Float64Array): number {
+export function changeFlows(prepared: PreparedNet, flows: Float64Array, pass: Pass): void {
   const { from, to, right, conductance, rest, step } = prepared
   let descent = 0
   for (let link = 0; link < from.length; link++) {
@@ -134,5 +137,5 @@ export function changeFlows(prepared: PreparedNet, flows: Float64Array): number 
     step[link] = change
     descent += left * change
   }
-  return descent
+  pass.descent = descent
 }

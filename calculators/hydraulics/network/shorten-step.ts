@@ -21,9 +21,8 @@ const MOST_TRIALS = 40
  * @param laws one for each link, from Law
  * @param flows by link after the whole step [m³/s], changed in place
  * @param outflows by node [m³/s]; undefined for none
- * @param pass what evaluate found there, from Pass; filled in again
- * @param descent how steeply the energy falls at the start of the step [W], or Infinity for flows that were not balanced, where
- * only laws without a finite value shorten the step
+ * @param pass what evaluate and changeFlows found, from Pass; filled in again
+ * @param balanced whether the flows were balanced before the step [-]; else only laws without a finite value shorten it
  * @param iteration how many went before [-]
  * @returns share of the step that is left [-], 1 for all of it; 0 when no part of it gives finite numbers
  * @source common practice (line search on a convex function by its derivative)
@@ -34,9 +33,10 @@ export function shortenStep(
   flows: Float64Array,
   outflows: ArrayLike<number> | undefined,
   pass: Pass,
-  descent: number,
+  balanced: boolean,
   iteration: number,
 ): number {
+  const descent = balanced ? pass.descent : Infinity
   const strict = iteration >= STRICT_FROM
   const allowed = strict ? 0 : OVERSHOOT * descent
   const aim = strict ? -AIM_BEFORE * descent : 0

@@ -49,11 +49,17 @@ const LAST_DIGITS = 4 * Number.EPSILON
 /** Iteration from which rounding is looked for in what is still off. */
 const LAST_DIGITS_FROM = 8
 
+interface Imbalance {
+  /** [m³/s] */
+  readonly size: number
+  readonly slot: number
+}
+
 function largestImbalance(
   prepared: PreparedNet,
   flows: Float64Array,
   outflows: ArrayLike<number> | undefined,
-): { size: number; slot: number } {
+): Imbalance {
   const { from, to, balance, slotOfNode, unknowns } = prepared
   if (outflows === undefined) balance.fill(0)
   else
@@ -115,9 +121,10 @@ function setPressures(prepared: PreparedNet, pressures: ArrayLike<number> | unde
 }
 
 function firstFlows(prepared: PreparedNet, start: Float64Array | undefined): Float64Array {
-  const flows = new Float64Array(start ?? prepared.firstFlows)
+  const from = start ?? prepared.firstFlows
+  const flows = new Float64Array(from.length)
   for (let link = 0; link < flows.length; link++)
-    if (!Number.isFinite(flows[link]))
+    if (!Number.isFinite((flows[link] = from[link] as number)))
       throw new RangeError(
         `First flow of link «${prepared.net.links[link]?.id}»: ${flows[link]} is not a finite number of m³/s.`,
       )
@@ -167,7 +174,7 @@ export function solveNet(
   const flows = firstFlows(prepared, options.start)
   refuseWrongOutflows(prepared, outflows)
   setPressures(prepared, values.pressures)
-  const pass: Pass = { along: Number.NaN, change: Number.NaN, flow: Number.NaN }
+  const pass: Pass = { along: 0, change: 0, flow: 0, descent: 0 }
 
   prepared.step.fill(0)
   let finite = evaluate(prepared, laws, flows, outflows, pass)
@@ -175,27 +182,31 @@ export function solveNet(
   let balanced = false
   let converged = false
   let loose: number | undefined
+  let imbalance: Imbalance | undefined
   while (finite && !converged && iterations < most) {
     loose = changePressures(prepared)
     if (loose !== undefined) break
-    const descent = changeFlows(prepared, flows)
+    changeFlows(prepared, flows, pass)
+    iterations++
+    // However small the step: behind a kink the law of a link may be another, so the laws are always asked again.
     finite = evaluate(prepared, laws, flows, outflows, pass)
     // The first whole step balances the nodes, whatever it takes; only from there on does the energy tell how far to go.
     if (!finite || (balanced && pass.along > 0)) {
-      const first = balanced ? descent : Infinity
-      const share = shortenStep(prepared, laws, flows, outflows, pass, first, iterations)
+      const share = shortenStep(prepared, laws, flows, outflows, pass, balanced, iterations)
       finite = share > 0
       balanced ||= share === 1
     } else balanced = true
-    iterations++
     const allowed = Math.max(tolerance * pass.flow, LEAST_FLOW)
-    if (finite && (pass.change <= allowed || atLastDigits(prepared, allowed, iterations)))
-      converged = largestImbalance(prepared, flows, outflows).size <= allowed
+    if (finite && (pass.change <= allowed || atLastDigits(prepared, allowed, iterations))) {
+      imbalance = largestImbalance(prepared, flows, outflows)
+      converged = imbalance.size <= allowed
+    }
   }
 
   const change = largestChange(prepared)
-  const imbalance = largestImbalance(prepared, flows, outflows)
-  const atNode = loose ?? (imbalance.size > change.size ? imbalance.slot : undefined)
+  if (!converged) imbalance = largestImbalance(prepared, flows, outflows)
+  const unbalanced = imbalance?.size ?? 0
+  const atNode = loose ?? (unbalanced > change.size ? imbalance?.slot : undefined)
   const worst =
     atNode === undefined ? net.links[change.link] : net.nodes[prepared.nodeOfSlot[atNode] as number]
   return {
@@ -203,7 +214,7 @@ export function solveNet(
     flows,
     converged,
     iterations,
-    residual: Math.max(change.size, imbalance.size),
+    residual: Math.max(change.size, unbalanced),
     worst: worst?.id ?? '',
   }
 }
