@@ -53,14 +53,9 @@ export function CheckRow({ htmlId, exercise, check, now, ended, last, make }: Pr
           </p>
         )}
       </details>
-      <button
-        type="button"
-        class="check-make"
-        aria-label={`${here ? '' : `${states[target].title} first: `}${check.label}, ${inMinutes(minutes)}`}
-        disabled={ended}
-        onClick={() => make(target)}
-      >
+      <button type="button" class="check-make" disabled={ended} onClick={() => make(target)}>
         {here ? 'Do it' : `${states[target].title}, do it`}
+        <span class="unseen">: {check.label}, </span>
         <span class="cost">{inMinutes(minutes)}</span>
       </button>
       {last && (

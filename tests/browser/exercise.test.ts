@@ -53,14 +53,14 @@ describe('an exercise', () => {
     await withExercise(async ({ page }) => {
       await page.locator('.exercise-bar a').focus()
       expect(await spent(page)).toBe('Idling, 0 min spent')
-      await tabTo(page, /^Look at the bypass glass, 1 min/)
+      await tabTo(page, /^Do it ?: Look at the bypass glass, 1 min/)
       await page.keyboard.press('Enter')
       expect(await spent(page)).toBe('Idling, 1 min spent')
       expect(await page.locator('.log-steps > li').count()).toBe(1)
-      await tabTo(page, /^Read the drop across the secondary filters, 1 min/)
+      await tabTo(page, /^Do it ?: Read the drop across the secondary filters, 1 min/)
       await page.keyboard.press('Space')
       expect(await spent(page)).toBe('Idling, 2 min spent')
-      await tabTo(page, /^Stopped first: Take off the secondary filters and look/)
+      await tabTo(page, /^Stopped, do it ?: Take off the secondary filters and look/)
       await page.keyboard.press('Enter')
       expect(await spent(page)).toMatch(/^Stopped, \d\d min spent$/)
       expect(plain(await page.locator('.log-steps').innerText())).toContain('heavy with dirt')
@@ -92,7 +92,7 @@ describe('an exercise', () => {
 
   it('keeps on the device what was done, until it is started afresh', async () => {
     await withExercise(async ({ page }) => {
-      await page.getByRole('button', { name: /^Look at the bypass glass/ }).click()
+      await page.getByRole('button', { name: /: Look at the bypass glass/ }).click()
       await page.reload()
       await wake(page)
       expect(await spent(page)).toBe('Idling, 1 min spent')
@@ -118,7 +118,7 @@ describe('an exercise', () => {
 
   it('follows the units that the person has chosen', async () => {
     await withExercise(async ({ page }) => {
-      await page.getByRole('button', { name: /^Read the pressure of the supply header/ }).click()
+      await page.getByRole('button', { name: /: Read the pressure of the supply header/ }).click()
       const told = page.locator('.log-steps')
       expect(plain(await told.innerText())).toMatch(/\d kPa/)
       await page.evaluate(() => {
@@ -133,7 +133,7 @@ describe('an exercise', () => {
     const both = exercises.find(({ faults }) => faults.length === 2)
     await withExercise(async ({ page }) => {
       const name = page.getByRole('button', { name: 'These are the causes' })
-      await name.click()
+      await name.press('Enter')
       expect(plain(await page.locator('.exercise-name').innerText())).toContain('Choose two faults first')
       const take = async (typed: string) => {
         await page.getByLabel(/^Search the \d+ faults/).fill(typed)
@@ -194,7 +194,7 @@ describe('an exercise', () => {
         ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`,
       )
     expect(await violations()).toEqual([])
-    await page.getByRole('button', { name: /^Look at the return glass/ }).click()
+    await page.getByRole('button', { name: /: Look at the return glass/ }).click()
     await page.getByRole('button', { name: /^Give up/ }).click()
     await page.locator('[data-outcome]').waitFor()
     expect(await violations()).toEqual([])
