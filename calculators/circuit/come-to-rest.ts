@@ -67,6 +67,7 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
   const loss = { drop: 0, slope: 0 }
   const pressures = new Float64Array(net.net.nodes.length).fill(conditions.airPressure)
   const gas = settlingOf(model.nodes.length)
+  const ways = settlingOf(ownLinks)
   const surface = settlingOf(1)
   const onSurface = Float64Array.of(fields.onSurface)
   const metering = settlingOf(model.cylinders)
@@ -92,6 +93,7 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
       laws[place]?.(fields.flow[place] as number, loss)
       slopes[place] = loss.slope
     }
+    direct(fields, ways)
     drawIn(situation, fields, holes, gas)
     carry(situation, fields)
     if (round >= DAMPED_FROM) holdBack(situation, before, fields, carried)
@@ -109,6 +111,18 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
     worst = model.nodes[far.node]?.id ?? ''
   }
   return { ok: false, reason: reasonOf(situation, worst) }
+}
+
+/** A flow larger than this fills its link with what it brings. [m³/s] */
+const FILLS = 2e-7
+
+/** Where hardly anything moves, a link holds something of both sides; else the two would take turns for ever. */
+function direct(fields: Fields, ways: Settling): void {
+  for (let place = 0; place < fields.flow.length; place++) {
+    const share = 0.5 + (fields.flow[place] as number) / (2 * FILLS)
+    ways.wanted[place] = Math.min(1, Math.max(0, share))
+  }
+  ways.move(fields.ahead)
 }
 
 interface Carried {

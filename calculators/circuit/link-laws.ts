@@ -125,20 +125,23 @@ function linkLaw(
 /** Share of an injector's drops that goes with the square of the flow. [-] Common practice. */
 const INJECTOR_INERTIA = 0.3
 
-/** What hardly moves backwards holds what came the drawn way. [m³/s] */
-const STANDS = 1e-9
-
 function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place: number): Mixture {
   const { fluid, reference } = situation
-  const start = (fields.flow[place] as number) >= -STANDS ? link.from : link.to
+  const ahead = fields.ahead[place] as number
   // A heater's drop is that of fuel half heated; elsewhere what comes in rules, whichever way it comes.
-  const other = link.role === 'filter' ? (start === link.from ? link.to : link.from) : start
-  const temperature = ((fields.temperature[start] as number) + (fields.temperature[other] as number)) / 2
+  const weight = link.role === 'filter' ? 0.5 : ahead
+  const of = (from: number, to: number, share: number): number => share * from + (1 - share) * to
+  const temperature = of(
+    fields.temperature[link.from] as number,
+    fields.temperature[link.to] as number,
+    weight,
+  )
   const density = fluid.density(temperature)
-  const gas =
-    (gasRatio(situation, fields, start, fields.pressure[link.from] as number) +
-      gasRatio(situation, fields, start, fields.pressure[link.to] as number)) /
+  const gasFrom = (node: number): number =>
+    (gasRatio(situation, fields, node, fields.pressure[link.from] as number) +
+      gasRatio(situation, fields, node, fields.pressure[link.to] as number)) /
     2
+  const gas = ahead === 1 ? gasFrom(link.from) : of(gasFrom(link.from), gasFrom(link.to), ahead)
   return {
     density: density / (1 + gas),
     // Dukler: dynamic viscosity falls as the liquid's share does, and so does density.
