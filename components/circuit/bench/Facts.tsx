@@ -43,7 +43,7 @@ export function Facts({ data, htmlId, setting, now, health, system }: Props) {
               {now.glasses.map((glass) => {
                 const usual = health.glasses.find(({ part }) => part === glass.part)
                 return (
-                  <tr key={glass.part} id={`${htmlId}-row-${glass.part}`}>
+                  <tr key={glass.part}>
                     <th scope="row">{labelOf(data, glass.part)}</th>
                     <td>{capital(glass.words)}</td>
                     <td>{capital(usual?.words ?? '–')}</td>

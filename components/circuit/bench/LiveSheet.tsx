@@ -60,14 +60,7 @@ export function LiveSheet({ data, htmlId, now, health, scale, system, chosen, ch
     chosen,
     choose,
   }
-  return (
-    <CircuitDrawing
-      circuit={data.circuit}
-      id={htmlId}
-      linkOf={(element) => `#${htmlId}-row-${element}`}
-      live={live}
-    />
-  )
+  return <CircuitDrawing circuit={data.circuit} id={htmlId} linkOf={() => `#${htmlId}-facts`} live={live} />
 }
 
 const modelOf = (data: BenchData, id: string) =>

@@ -1,4 +1,4 @@
-import fc from 'fast-check'
+import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { operatingStates } from '../../../calculators/circuit/types.ts'
 import { readAddress, startState, writeAddress } from '../../../components/circuit/bench/address.ts'

@@ -122,8 +122,11 @@ describe('what the articles say of their benches', () => {
       return changesAgainst(health, stateOf({ state, ...fault('tank-vent-blocked', severity) })).length
     }
     expect(seen('full', 0.4)).toBe(0)
-    expect(reading('power', fault('tank-vent-blocked', 0.9))).toBeLessThan(
-      0.95 * reading('power', { faults: {} }),
+    const vacuum = (severity: number) => reading('suction-vacuum-gauge', fault('tank-vent-blocked', severity))
+    expect(vacuum(0.8)).toBeGreaterThan(5 * vacuum(0))
+    expect(vacuum(1)).toBeCloseTo(vacuum(0.9), -3)
+    expect(reading('header-gauge', fault('tank-vent-blocked', 0.8))).toBeLessThan(
+      reading('header-gauge', { faults: {} }) - 20e3,
     )
     expect(seen('idle', 0.8)).toBeLessThan(seen('full', 0.8))
     expect(seen('priming', 1)).toBe(0)

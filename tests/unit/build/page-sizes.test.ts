@@ -16,6 +16,11 @@ const files: Record<string, string> = {
   '_astro/framework.f.js': 'export const h=(n)=>n.__k',
   '_astro/mathematics.g.js': `/*${'x'.repeat(5000)}*/`,
   '_astro/density.h.js': 'export const density=3',
+  '_astro/solver.i.js': 'import"./network.j.js";export const solver=4',
+  '_astro/network.j.js': 'export const network=5',
+  '_astro/Bench.k.js': 'export const bench=6',
+  '_astro/SmallBench.l.js': 'export const smallBench=7',
+  'bench/x.json': '{"data":8}',
 }
 
 beforeAll(() => {
@@ -39,6 +44,8 @@ it.each([
   ['/404.html', 'list'],
   ['/circuit/the-circuit/', 'article'],
   ['/calculators/density-and-volume/', 'calculator'],
+  ['/bench/', 'list'],
+  ['/bench/pq-12/', 'bench'],
 ])('%s is of the kind %s', (path, kind) => {
   expect(kindOfPage(path)).toBe(kind)
 })
@@ -53,6 +60,19 @@ describe('the size of a page', () => {
     expect(searching.onDemand).toBeGreaterThan(0)
     expect(twice.script).toBe(searching.script)
     expect(sizeOf(`${script('search.a.js')}<script>a()</script>`).script).toBeGreaterThan(searching.script)
+  })
+
+  it('counts of a bench its form, the model with all that it imports, and the data; nothing where none stands', () => {
+    const wake = script('wake.d.js')
+    const bench = (rest: string) =>
+      sizeOf(`${wake}<circuit-bench data-source="${BASE}/bench/x.json" data-name="b"${rest}></circuit-bench>`)
+    const [whole, small] = [bench(''), bench(' data-preset="{}"')]
+    expect(sizeOf(wake).model).toBe(0)
+    expect(whole.model).toBeGreaterThan(0)
+    expect(small.model).toBe(whole.model)
+    expect(whole.onDemand).toBeGreaterThan(whole.model)
+    expect(small.onDemand).not.toBe(whole.onDemand)
+    expect(whole.framework).toEqual([])
   })
 
   it('leaves out what a calculator fetches only for an expression', () => {
