@@ -21,6 +21,9 @@ const DAMPED_FROM = 12
 const LENIENT_FROM = 120
 const LENIENCE = 30
 
+/** The pressure of a loop answers so steeply to what its pump draws that the pump's law must go after it in small steps. */
+const LEAST_DRAWN = 1e-3
+
 /** At rest when from one round to the next no pressure moves more than this [Pa], no temperature more than this [K]. */
 const PRESSURE_AT_REST = 0.05
 const TEMPERATURE_AT_REST = 1e-4
@@ -57,7 +60,7 @@ function outwardLaws(situation: Situation, fields: Fields, holes: readonly numbe
  * @source common practice (successive substitution)
  */
 export function comeToRest(situation: Situation, start: Fields | undefined): Rest | NoState {
-  const { model, conditions } = situation
+  const { model, conditions, topology } = situation
   const { net, holes } = networkOf(situation)
   const fields = start ? copyOf(start) : coldFields(situation)
   const ownLinks = model.links.length
@@ -68,12 +71,20 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
   const pressures = new Float64Array(net.net.nodes.length).fill(conditions.airPressure)
   const gas = settlingOf(model.nodes.length)
   const ways = settlingOf(ownLinks)
+  const drawing = settlingOf(topology.loopPumps.length, LEAST_DRAWN)
+  const drawnAt = Float64Array.from(topology.loopPumps, (pump) => fields.drawnAt[pump] as number)
   const surface = settlingOf(1)
   const onSurface = Float64Array.of(fields.onSurface)
   const metering = settlingOf(model.cylinders)
   const carried = { heat: settlingOf(model.nodes.length), liquid: settlingOf(model.nodes.length) }
   const before = copyOf(fields)
   let worst = ''
+  /** How far a pump's law is behind the pressure at its inlet, over what counts as rest. */
+  const lag = (): number =>
+    topology.loopPumps.reduce((most, _, place) => {
+      const behind = (drawing.wanted[place] as number) - (drawnAt[place] as number)
+      return Math.max(most, Math.abs(behind) / PRESSURE_AT_REST)
+    }, 0)
   meter(situation, fields, metering, start !== undefined)
   for (let round = 1; round <= MOST_ROUNDS; round++) {
     setFixedPressures(situation, fields.onSurface, pressures)
@@ -94,6 +105,10 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
       slopes[place] = loss.slope
     }
     direct(fields, ways)
+    for (const [place, pump] of topology.loopPumps.entries())
+      drawing.wanted[place] = fields.pressure[model.links[pump]?.from ?? 0] as number
+    drawing.move(drawnAt)
+    for (const [place, pump] of topology.loopPumps.entries()) fields.drawnAt[pump] = drawnAt[place] as number
     drawIn(situation, fields, holes, gas)
     carry(situation, fields)
     if (round >= DAMPED_FROM) holdBack(situation, before, fields, carried)
@@ -104,7 +119,7 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
     fields.onSurface = onSurface[0] as number
     const far = farthest(before, fields)
     const rest = round < LENIENT_FROM ? 1 : LENIENCE
-    if (Math.max(moved, far.share, surfaceMoved) <= rest && round > 1) {
+    if (Math.max(moved, far.share, surfaceMoved, lag()) <= rest && round > 1) {
       const leaks = holes.map((part, place) => ({ part, flow: flows[ownLinks + place] as number }))
       return { fields, leaks, solutions: round, residual: solved.residual }
     }

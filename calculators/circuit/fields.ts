@@ -14,6 +14,8 @@ export interface Fields {
   readonly pressure: Float64Array
   /** By link: flow as volume at the tank's temperature. [m³/s] */
   readonly flow: Float64Array
+  /** By link of a pump that draws from a loop: pressure at its inlet as its law takes it, absolute. [Pa] */
+  readonly drawnAt: Float64Array
   /** By link: how much of what is in it came the drawn way; between none and all only where hardly anything moves. [-] */
   readonly ahead: Float64Array
   /** By node of a hole: gas that comes in. [Pa·m³/(K·s)] */
@@ -44,6 +46,7 @@ export function coldFields(situation: Situation): Fields {
     dissolved: filled(saturation(conditions.airPressure, conditions.tankTemperature, fluid.density15)),
     pressure: filled(conditions.airPressure),
     flow: filled(0, model.links.length),
+    drawnAt: filled(conditions.airPressure, model.links.length),
     ahead: filled(1, model.links.length),
     gasIn: filled(0),
     metered: filled(0, model.cylinders),
@@ -62,6 +65,7 @@ export function copyOf(fields: Fields): Fields {
     dissolved: fields.dissolved.slice(),
     pressure: fields.pressure.slice(),
     flow: fields.flow.slice(),
+    drawnAt: fields.drawnAt.slice(),
     ahead: fields.ahead.slice(),
     gasIn: fields.gasIn.slice(),
     metered: fields.metered.slice(),

@@ -125,6 +125,9 @@ function linkLaw(
 /** Share of an injector's drops that goes with the square of the flow. [-] Common practice. */
 const INJECTOR_INERTIA = 0.3
 
+/** Below this the column tears rather than that its gas grows on; the pump's law says what still comes. [Pa] */
+const TEARS = 10e3
+
 function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place: number): Mixture {
   const { fluid, reference } = situation
   const ahead = fields.ahead[place] as number
@@ -137,10 +140,11 @@ function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place:
     weight,
   )
   const density = fluid.density(temperature)
+  const [before, behind] = [link.from, link.to].map((node) =>
+    Math.max(TEARS, fields.pressure[node] as number),
+  ) as [number, number]
   const gasFrom = (node: number): number =>
-    (gasRatio(situation, fields, node, fields.pressure[link.from] as number) +
-      gasRatio(situation, fields, node, fields.pressure[link.to] as number)) /
-    2
+    (gasRatio(situation, fields, node, before) + gasRatio(situation, fields, node, behind)) / 2
   const gas = ahead === 1 ? gasFrom(link.from) : of(gasFrom(link.from), gasFrom(link.to), ahead)
   return {
     density: density / (1 + gas),
@@ -189,7 +193,9 @@ function pumpLaw(
       displaced,
       slip: slipAt(constant, 1, density * fluid.kinematicViscosity(temperature)),
       lastFlow: fields.flow[place] as number,
-      lastPressure: fields.pressure[link.from] as number,
+      lastPressure: topology.loopPumps.includes(place)
+        ? (fields.drawnAt[place] as number)
+        : (fields.pressure[link.from] as number),
       fall,
       liquidShare: (pressure) => 1 / (1 + gasRatio(situation, fields, link.from, pressure)),
     },

@@ -13,10 +13,11 @@ const MORE = 1.2
 /**
  * A damper for some values of a loop: the share of the way that each is moved halves where its direction turns.
  * @param count how many values [-]
+ * @param leastShare of the way that is always gone [-]
  * @returns the damper; the first move goes all the way
  * @source common practice (sign-based step sizes)
  */
-export function settlingOf(count: number): Settling {
+export function settlingOf(count: number, leastShare = LEAST_SHARE): Settling {
   const wanted = new Float64Array(count)
   const last = new Float64Array(count)
   const shares = new Float64Array(count).fill(1)
@@ -26,7 +27,7 @@ export function settlingOf(count: number): Settling {
       if (way === 0) continue
       const turned = way * (last[place] as number) < 0
       const share = shares[place] as number
-      const next = turned ? Math.max(LEAST_SHARE, share * LESS) : Math.min(1, share * MORE)
+      const next = turned ? Math.max(leastShare, share * LESS) : Math.min(1, share * MORE)
       shares[place] = next
       last[place] = way
       values[place] = (values[place] as number) + next * way

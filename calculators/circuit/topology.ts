@@ -10,6 +10,8 @@ export interface Topology {
   readonly onSuction: readonly boolean[]
   /** By link of a pump: the links from which it draws, back to a tank, another pump or a vented place. */
   readonly drawsThrough: ReadonlyMap<number, readonly number[]>
+  /** Links of pumps that draw from a vented place, whose pressure answers to all that the loop does. */
+  readonly loopPumps: readonly number[]
   /** By cylinder: link back to the return header, and node of the injector's inlet. */
   readonly passages: readonly number[]
   readonly inlets: readonly number[]
@@ -95,6 +97,11 @@ export function topologyOf(model: CircuitModel): Topology {
     at,
     onSuction: suctionLinks(model, at),
     drawsThrough,
+    loopPumps: [...drawsThrough].flatMap(([pump, through]) => {
+      const last = through.at(-1)
+      const node = last === undefined ? model.links[pump]?.from : model.links[last]?.from
+      return node !== undefined && model.nodes[node]?.vented ? [pump] : []
+    }),
     passages: model.links.flatMap(({ role }, place) => (role === 'passage' ? [place] : [])),
     inlets: model.links.flatMap(({ role, from }) => (role === 'metering' ? [from] : [])),
     holeNode,
