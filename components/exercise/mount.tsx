@@ -3,7 +3,7 @@ import { unpackCourse } from './course-data.ts'
 import { ExerciseForm } from './ExerciseForm.tsx'
 import type { CircuitOffer, OwnProps } from './types.ts'
 
-/** Brings an exercise to life: the list of checks that was there from the build gives way to one that answers. */
+/** Brings an exercise to life: the list of checks from the build, which paper still shows, gives way to one that answers. */
 export async function mount(element: HTMLElement): Promise<void> {
   const { own = '', course = '', source = '', name = '' } = element.dataset
   const root = element.querySelector('[data-exercise-live]')
@@ -13,7 +13,6 @@ export async function mount(element: HTMLElement): Promise<void> {
   const offer = (await response.json()) as CircuitOffer
   const exercise = { ...offer, ...(JSON.parse(own) as OwnProps) }
   const known = unpackCourse(course, offer)
-  root.replaceChildren()
   render(<ExerciseForm htmlId={name} exercise={exercise} course={known} />, root)
   element.dataset['awake'] = ''
 }
