@@ -1,5 +1,6 @@
 import { defineCollection } from 'astro:content'
 import { file, glob } from 'astro/loaders'
+import * as exercises from './components/content/schema-exercise.ts'
 import { bench } from './components/content/schema-bench.ts'
 import * as schemas from './components/content/schemas.ts'
 
@@ -18,4 +19,7 @@ export const collections = {
   circuits: defineCollection({ loader: data('circuits'), schema: schemas.circuit }),
   faults: defineCollection({ loader: data('faults'), schema: schemas.fault }),
   fuels: defineCollection({ loader: data('fuels'), schema: schemas.fuel }),
+  checks: defineCollection({ loader: file('content/checks/checks.yaml'), schema: exercises.check }),
+  checkStates: defineCollection({ loader: file('content/checks/states.yaml'), schema: exercises.checkState }),
+  exercises: defineCollection({ loader: data('exercises'), schema: exercises.exercise }),
 }

@@ -35,7 +35,7 @@ export function pageSizes(folder: string, base: string, pages: OutputPage[]): Pa
     const script = files.withImports(matches(html, /<script\b[^>]*\bsrc="([^"]+)"/g))
     const inline = matches(html, /<script\b(?![^>]*\bsrc=)[^>]*>([^]*?)<\/script>/g)
     const calculators = matches(html, /<calculator-form\b[^>]*\bdata-calculator="([^"]+)"/g)
-    const converters = matches(html, /<(unit-converter)\b/g)
+    const converters = matches(html, /<(unit-converter|hidden-fault)\b/g)
     const benches = matches(html, /<circuit-bench\b[^>]*?\bdata-name="[^"]+"([^>]*)>/g)
     const model = files.withImports(benches.length > 0 ? files.named(['solver']) : [])
     const forms = benches.map((rest) => (rest.includes('data-preset') ? 'SmallBench' : 'Bench'))
