@@ -34,17 +34,17 @@ export function knownTopology(model: CircuitModel): Topology {
 }
 
 const limits = {
-  tankTemperature: { minimum: 233.15, maximum: 423.15, unit: 'K' },
-  ambientTemperature: { minimum: 213.15, maximum: 343.15, unit: 'K' },
+  tankTemperature: { minimum: 233.15, maximum: 423.15, unit: ' K' },
+  ambientTemperature: { minimum: 213.15, maximum: 343.15, unit: ' K' },
   tankLevel: { minimum: 0, maximum: 1, unit: '' },
-  airPressure: { minimum: 50e3, maximum: 110e3, unit: 'Pa' },
+  airPressure: { minimum: 50e3, maximum: 110e3, unit: ' Pa' },
 } as const
 
 function refusedCondition(conditions: Conditions, bent: BentConditions): string | undefined {
   for (const [id, { minimum, maximum, unit }] of Object.entries(limits)) {
     const value = conditions[id as keyof typeof limits]
     if (!(value >= minimum && value <= maximum))
-      return `${id}: ${value} ${unit} is outside what the model covers; accepted: ${minimum} to ${maximum} ${unit}`.trim()
+      return `${id}: ${value}${unit} is outside what the model covers; accepted: ${minimum} to ${maximum}${unit}`
   }
   const shares = { thinned: 0.5, water: 0.2 } as const
   for (const [id, maximum] of Object.entries(shares)) {
