@@ -11,6 +11,7 @@ import Practice from './Practice.astro'
 import Quantity from './Quantity.astro'
 import SetPointTable from './SetPointTable.astro'
 import Setpoint from './Setpoint.astro'
+import Sketch from './Sketch.astro'
 import Table from './Table.astro'
 
 /** What an article can use without an import, and what stands in for plain Markdown elements. */
@@ -28,5 +29,6 @@ export const mdxComponents = {
   Quantity,
   SetPointTable,
   Setpoint,
+  Sketch,
   table: Table,
 }

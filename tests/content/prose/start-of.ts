@@ -14,13 +14,18 @@ const plant = parse(readFileSync('content/plants/pq-12.yaml', 'utf8')) as {
   setPoints: Record<string, { value: string }>
 }
 
-/** What the calculator of an article shows when the page opens; `changed` is what a reader then types, SI. */
+/**
+ * What the calculator of an article shows when the page opens; `changed` is what a reader then types, SI. The
+ * article is one of content/circuit, or one of another folder that is named with it: 'procedures/draining-water'.
+ */
 export async function startOf(
   article: string,
   id: string,
   changed: Readonly<Record<string, InputValue>> = {},
 ): Promise<Results> {
-  const tags = tagsOf(readFileSync(`content/circuit/${article}.mdx`, 'utf8'))
+  const tags = tagsOf(
+    readFileSync(`content/${article.includes('/') ? article : `circuit/${article}`}.mdx`, 'utf8'),
+  )
   const given = tags.find(
     ({ name, attributes }) => name === 'Calculator' && attributes['id'] === id,
   )?.attributes
