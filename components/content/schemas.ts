@@ -18,6 +18,7 @@ import {
   text,
   wanted,
 } from './fields.ts'
+import { sign } from './schema-sign.ts'
 
 export { circuit } from './schema-circuit.ts'
 export { fault } from './schema-fault.ts'
@@ -58,6 +59,8 @@ export const symptom = z.strictObject({
     3,
     'at least three checks, each with check and means and, where there is one, its procedure',
   ),
+  /** What it is in the circuit model: any one of these makes it. None where the model does not know it. */
+  signs: z.array(sign).default([]),
   /** Causes, the likeliest first. */
   causes: list(
     z.strictObject({
@@ -66,7 +69,8 @@ export const symptom = z.strictObject({
       shows: sentence,
       /** How to tell it from its neighbours. */
       tellApart: sentence,
-      basis: z.enum(['practice', 'editorial estimate']).default('practice'),
+      /** 'model': the circuit model shows one of the signs for this cause. What the model cannot say is practice. */
+      basis: z.enum(['model', 'practice', 'editorial estimate']).default('practice'),
     }),
     2,
     'at least two causes, each with fault, shows and tellApart',
