@@ -50,8 +50,8 @@ function isThere(sign: Sign, now: CircuitState, health: CircuitState): boolean {
     return words !== usual && holdsOne(words ?? '', sign.returnGlass)
   }
   if ('remarks' in sign) {
-    const usual = health.remarks.map(({ text }) => text)
-    return now.remarks.some(({ text }) => !usual.includes(text) && holdsOne(text, sign.remarks))
+    const usual = new Set(health.remarks.map(({ text }) => text))
+    return now.remarks.some(({ text }) => !usual.has(text) && holdsOne(text, sign.remarks))
   }
   return apart(now) > 0
 }
