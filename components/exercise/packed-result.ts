@@ -28,10 +28,16 @@ export function packResult(
       const numbers = [id, shortened(value), shortened(accuracy)] as const
       return atStop === undefined ? numbers : [...numbers, atStop]
     }),
-    glasses.map(({ label: _, ...glass }) => ({
-      ...glass,
-      fill: shortened(glass.fill),
-      gas: shortened(glass.gas),
+    glasses.map(({ part, look, words, fill, gas, from, dirt, milky, dirty }) => ({
+      part,
+      look,
+      words,
+      fill: shortened(fill),
+      gas: shortened(gas),
+      from,
+      dirt,
+      milky,
+      dirty,
     })),
     felt.map(({ part, passes }) => [part, passes] as const),
   ] as const
