@@ -9,7 +9,9 @@ import { circuits, type CircuitId } from '../circuit/circuits.ts'
 export function benchData(id: CircuitId): BenchData {
   const circuit = circuits[id]
   const plant = plantFile(circuit.plant)
-  const faults = allFaults().filter((fault) => fault.bends[id] !== undefined) as unknown as readonly BenchFault[]
+  const faults = allFaults().filter(
+    (fault) => fault.bends[id] !== undefined,
+  ) as unknown as readonly BenchFault[]
   return {
     id,
     circuit,
