@@ -47,10 +47,10 @@ function solved(
 /** What comes back to the tanks: the lines that end there, counted against the one that leaves. */
 function backToTanks(id: string, state: CircuitState): number {
   const { circuit } = sourceOf(id)
-  const tanks = circuit.elements.filter(({ model }) => model.kind === 'tank').map((tank) => tank.id)
+  const tanks = new Set(circuit.elements.filter(({ model }) => model.kind === 'tank').map((tank) => tank.id))
   return state.lines.reduce((sum, { connection, flow }) => {
     const { to } = circuit.connections[connection] ?? { to: '' }
-    return sum + (tanks.includes(splitEnd(to)[0]) ? flow : 0)
+    return sum + (tanks.has(splitEnd(to)[0]) ? flow : 0)
   }, 0)
 }
 
