@@ -153,8 +153,9 @@ export function meteringLaw(metered: number, needed: number): Law {
     const open = Math.sqrt(Math.max(0, 1 - share))
     const slope = open > 0 ? needed / (2 * metered * open) : TAKES_NO_MORE
     if (share <= 0) {
-      into.drop = (share / 2) * needed
-      into.slope = needed / (2 * metered)
+      // An injector sucks nothing in and gives nothing back.
+      into.drop = flow * TAKES_NO_MORE
+      into.slope = TAKES_NO_MORE
     } else if (slope < TAKES_NO_MORE) {
       into.drop = needed * (1 - open)
       into.slope = slope

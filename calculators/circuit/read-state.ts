@@ -87,6 +87,14 @@ function engineState(situation: Situation, fields: Fields): EngineState {
   }
 }
 
+/** Fuel bears no tension: where the column has torn, the pressure is that of its vapour. */
+function withoutTension({ fluid }: Situation, fields: Fields): Fields {
+  const pressure = fields.pressure.map((value, node) =>
+    Math.max(value, fluid.vapourPressure(fields.temperature[node] ?? 0)),
+  )
+  return { ...fields, pressure }
+}
+
 /**
  * What a circuit at rest shows.
  * @param situation of the state
@@ -95,7 +103,7 @@ function engineState(situation: Situation, fields: Fields): EngineState {
  */
 export function readState(situation: Situation, rest: Rest): CircuitState {
   const { model, conditions } = situation
-  const { fields } = rest
+  const fields = withoutTension(situation, rest.fields)
   const engine = engineState(situation, fields)
   return {
     ok: true,
@@ -106,7 +114,7 @@ export function readState(situation: Situation, rest: Rest): CircuitState {
     lines: lineStates(situation, fields),
     engine,
     leaks: rest.leaks.map(({ part, flow }) => ({ part: model.parts[part]?.id ?? '', flow })),
-    remarks: remarksOn(situation, rest, engine),
+    remarks: remarksOn(situation, { ...rest, fields }, engine),
     effort: { solutions: rest.solutions, residual: rest.residual },
   }
 }

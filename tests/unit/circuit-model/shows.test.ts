@@ -38,15 +38,14 @@ describe('rules of the trade', () => {
   })
 
   it('a plugged strainer shows as vacuum first, then as air that comes out, then as a pump that starves', () => {
-    const [clean, plugged, shut] = [1, 25, 3000].map((loading) =>
-      pq12('full', bent('suction-strainer', 'loading', loading)),
+    const loaded = (loading: number) => pq12('full', bent('suction-strainer', 'loading', loading))
+    const [clean, plugged, shut] = [loaded(1), loaded(25), loaded(3000)]
+    expect(reading(plugged, 'suction-vacuum-gauge')).toBeGreaterThan(
+      reading(clean, 'suction-vacuum-gauge') + 20e3,
     )
-    expect(reading(plugged!, 'suction-vacuum-gauge')).toBeGreaterThan(
-      reading(clean!, 'suction-vacuum-gauge') + 20e3,
-    )
-    expect(flowOf(plugged!, 'supply-pump')).toBeLessThanOrEqual(flowOf(clean!, 'supply-pump'))
-    expect(shut!.remarks.map(({ text }) => text)).toContain('Supply pump runs dry.')
-    expect(shut!.parts.find(({ id }) => id === 'supply-pump')?.in.pressure).toBeGreaterThan(0)
+    expect(flowOf(plugged, 'supply-pump')).toBeLessThanOrEqual(flowOf(clean, 'supply-pump'))
+    expect(shut.remarks.map(({ text }) => text)).toContain('Supply pump runs dry.')
+    expect(shut.parts.find(({ id }) => id === 'supply-pump')?.in.pressure).toBeGreaterThan(0)
   })
 
   it('a blocked vent hardly shows while priming and starves the engine at load', () => {
@@ -66,7 +65,7 @@ describe('rules of the trade', () => {
   it('a header leak loses fuel outward and draws no air', () => {
     const now = pq12('full', bent('supply-header', 'airHole', 2e-3))
     expect(now.leaks).toHaveLength(1)
-    expect(now.leaks[0]!.flow).toBeGreaterThan(1e-6)
+    expect(now.leaks[0]?.flow).toBeGreaterThan(1e-6)
     expect(glass(now, 'return-glass').gas).toBe(0)
     expect(now.remarks.map(({ grade }) => grade)).toContain('stop')
   })
@@ -80,7 +79,7 @@ describe('rules of the trade', () => {
   it('a worn plunger lowers the exhaust of its cylinder and no other', () => {
     const { engine } = pq12('part', bent('injectors', 'plungerLeak', 0.3, 4))
     const others = engine.exhaust.filter((_, place) => place !== 3)
-    expect(engine.exhaust[3]!).toBeLessThan(Math.min(...others) - 30)
+    expect(engine.exhaust[3]).toBeLessThan(Math.min(...others) - 30)
     expect(Math.max(...others) - Math.min(...others)).toBeLessThan(3)
     expect(engine.power).toBeCloseTo(engine.wanted, 0)
   })
@@ -92,10 +91,9 @@ describe('rules of the trade', () => {
   })
 
   it('below the cloud point filters load up with wax', () => {
-    const vacuum = [278.15, 268.15].map((tankTemperature) =>
-      reading(pq12('priming', [], { tankTemperature }), 'suction-vacuum-gauge'),
-    )
-    expect(vacuum[1]!).toBeGreaterThan(1.4 * vacuum[0]!)
+    const vacuum = (tankTemperature: number) =>
+      reading(pq12('priming', [], { tankTemperature }), 'suction-vacuum-gauge')
+    expect(vacuum(268.15)).toBeGreaterThan(1.4 * vacuum(278.15))
   })
 })
 
@@ -143,7 +141,8 @@ it('a warm start leads to the same state as a cold one', () => {
   const [cold, warm] = [solveCircuit(model, conditions), solveCircuit(model, conditions, undefined, hot)]
   if (!cold.ok || !warm.ok) throw new Error('no state')
   cold.parts.forEach((part, place) => {
-    const other = warm.parts[place]!
+    const other = warm.parts[place] ?? part
+    expect(other.id).toBe(part.id)
     expect(Math.abs(part.in.pressure - other.in.pressure)).toBeLessThan(1)
     expect(Math.abs(part.in.temperature - other.in.temperature)).toBeLessThan(2e-3)
     expect(Math.abs(part.flow - other.flow)).toBeLessThan(1e-10)
