@@ -31,6 +31,8 @@ const TEMPERATURE_AT_REST = 1e-4
 const SHARE_AT_REST = 1e-7
 const HARDLY_ANY = 5e-6
 
+const BELOW_NOTHING = 'The pressure would fall below nothing, which no fuel bears, at'
+
 /** Fields that have come to rest. */
 export interface Rest {
   readonly fields: Fields
@@ -120,6 +122,10 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
     const far = farthest(before, fields)
     const rest = round < LENIENT_FROM ? 1 : LENIENCE
     if (Math.max(moved, far.share, surfaceMoved, lag()) <= rest && round > 1) {
+      // The equations have a solution where fuel itself has none: no liquid bears less than nothing.
+      const empty = fields.pressure.findIndex((pressure) => pressure <= 0)
+      if (empty >= 0)
+        return { ok: false, reason: reasonOf(situation, model.nodes[empty]?.id ?? '', BELOW_NOTHING) }
       const leaks = holes.map((part, place) => ({ part, flow: flows[ownLinks + place] as number }))
       return { fields, leaks, solutions: round, residual: solved.residual }
     }
