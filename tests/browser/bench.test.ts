@@ -202,7 +202,7 @@ describe('a small bench in an article', () => {
 })
 
 it('the offline edition opens the bench and solves', async () => {
-  const { page, context } = await site.open('')
+  const { page, context } = await site.open('', { serviceWorkers: 'allow' })
   await page.evaluate(async () => void (await navigator.serviceWorker.ready))
   await context.setOffline(true)
   await page.goto(site.address(`${BENCH}?v=1&fault.strainer-cover-draws-air=0.6`))

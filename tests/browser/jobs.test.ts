@@ -10,6 +10,7 @@ afterAll(() => site.close())
 
 const WAY_OF_THE_FUEL = [
   'tank',
+  'foot-valve',
   'suction-strainer',
   'supply-pump',
   'fuel-heater',
