@@ -134,12 +134,12 @@ describe('for everybody', () => {
       .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).animationName))
 
   it('the flow moves, and stands still for who wants no motion and on paper', async () => {
-    const moving = await openBench(BENCH)
+    const moving = await openBench(BENCH, { reducedMotion: 'no-preference' })
     expect(new Set(await dashes(moving.page))).toEqual(new Set(['circuit-flow']))
     await moving.page.emulateMedia({ media: 'print' })
     expect(new Set(await dashes(moving.page))).toEqual(new Set(['none']))
     await moving.context.close()
-    const still = await openBench(BENCH, { reducedMotion: 'reduce' })
+    const still = await openBench(BENCH)
     expect(new Set(await dashes(still.page))).toEqual(new Set(['none']))
     await still.context.close()
   })

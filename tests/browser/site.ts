@@ -68,7 +68,14 @@ export async function serveSite(directory = SITE_DIRECTORY): Promise<Site> {
   const origin = `http://127.0.0.1:${server.port}`
   const address = (path = '') => origin + SITE_BASE + path
   const newContext = (options: BrowserContextOptions = {}) =>
-    browser.newContext({ viewport: SHOP_SCREEN, locale: 'en-GB', serviceWorkers: 'block', ...options })
+    browser.newContext({
+      viewport: SHOP_SCREEN,
+      locale: 'en-GB',
+      serviceWorkers: 'block',
+      // Without a graphics card each frame of the moving flow costs more than what the test is about.
+      reducedMotion: 'reduce',
+      ...options,
+    })
   async function openIn(context: BrowserContext, path = ''): Promise<OpenPage> {
     const page = await context.newPage()
     const faults = watch(page, origin)
