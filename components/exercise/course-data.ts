@@ -55,18 +55,17 @@ function keptHypotheses({ hypotheses, told, open }: Course): number[] {
   })
 }
 
-/** The course as a page carries it, veiled: what the complaint has ruled out is left out. */
+/** The course in few characters, its causes not yet told: what the complaint has ruled out is left out. */
 export function packCourse(
   course: Course,
   report: readonly Move[],
-  causes: readonly Cause[],
   { checks }: Pick<CircuitOffer, 'checks'>,
 ): string {
   const kept = keptHypotheses(course)
   const open = openAnswers(course.open, course.masks)
   const bits = (leaves: bigint): string =>
     kept.reduce((sum, from, to) => (hasBit(leaves, from) ? sum | (1n << BigInt(to)) : sum), 0n).toString(16)
-  const packed: PackedCourse = {
+  const packed: Omit<PackedCourse, 'causes'> = {
     start: course.start,
     answers: open.map((place) => course.answers[place]?.faults ?? []),
     cells: kept.map((place) => open.indexOf(course.hypotheses[place]?.answer ?? -1)),
@@ -79,12 +78,16 @@ export function packCourse(
     report,
     alike: course.alike.map((place) => open.indexOf(place)),
     way: course.way,
-    causes,
   }
-  return veil(JSON.stringify(packed))
+  return JSON.stringify(packed)
 }
 
-/** The course from what `packCourse` made of it on the same build. */
+/** The course as a page carries it, veiled: what packCourse made, and the causes. */
+export function veilCourse(packed: string, causes: readonly Cause[]): string {
+  return veil(JSON.stringify({ ...(JSON.parse(packed) as Omit<PackedCourse, 'causes'>), causes }))
+}
+
+/** The course from what `veilCourse` made of it on the same build. */
 export function unpackCourse(
   text: string,
   { labels, checks }: Pick<CircuitOffer, 'labels' | 'checks'>,

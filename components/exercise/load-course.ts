@@ -4,7 +4,8 @@ import { shownBy } from '../../calculators/exercise/show.ts'
 import { benchDataOf } from '../circuit/bench/bench-data.ts'
 import { solverOf } from '../circuit/bench/solver.ts'
 import { entryOf } from '../content/load.ts'
-import { packCourse, type Cause } from './course-data.ts'
+import { packCourse, veilCourse, type Cause } from './course-data.ts'
+import { reckonedOnce } from './reckoned-once.ts'
 import { checksOn, faultsOf, procedureLink } from './load-exercise.ts'
 import { severities, surroundingsOf } from './surroundings.ts'
 import type { CircuitOffer } from './types.ts'
@@ -40,6 +41,13 @@ export async function loadCourse(entry: ExerciseEntry, offer: CircuitOffer): Pro
   const { circuit, start, told, faults: hidden } = entry.data
   const faults = (await faultsOf(circuit)).map(({ id, data }) => ({ ...data, id }))
   const checks = (await checksOn(circuit)).map(({ id, data }) => ({ ...data, id }))
-  const world = { checks, states: offer.stateMinutes, faults, show: await showOf(entry) }
-  return packCourse(prepareCourse({ start, hidden, told }, world), told, await causesOf(entry), offer)
+  const show = await showOf(entry)
+  const reckoned = reckonedOnce(`exercise-${entry.id}`, () =>
+    packCourse(
+      prepareCourse({ start, hidden, told }, { checks, states: offer.stateMinutes, faults, show }),
+      told,
+      offer,
+    ),
+  )
+  return veilCourse(reckoned, await causesOf(entry))
 }

@@ -1,6 +1,6 @@
 import type { BrowserContext } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { builtPages } from './pages.ts'
+import { builtPages, onePageOfEachKind } from './pages.ts'
 import { serveSite, type OpenPage, type Site } from './site.ts'
 
 /** Tabs that may go on to the next page: a new one for each page would take longer than the page. */
@@ -14,8 +14,14 @@ beforeAll(async () => {
 })
 afterAll(() => site.close())
 
+/** One page of each kind and each fifth of the others; the links of all are followed in links.test.ts. */
+const EVERY = 5
+const paths = [
+  ...new Set([...onePageOfEachKind(), ...builtPages().filter((_, place) => place % EVERY === 0)]),
+]
+
 describe('the site at the root of an address', () => {
-  it.concurrent.each(builtPages())('/%s opens without a fault', async (path) => {
+  it.concurrent.each(paths)('/%s opens without a fault', async (path) => {
     const tab = idle.pop() ?? (await site.openIn(context))
     const { page, faults } = tab
     await page.goto(site.address(path))

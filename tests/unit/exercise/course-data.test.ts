@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { CheckResult } from '../../../calculators/checks/types.ts'
 import type { Course } from '../../../calculators/exercise/course.ts'
 import { wayOf } from '../../../calculators/exercise/way.ts'
-import { knowledgeOf, packCourse, unpackCourse } from '../../../components/exercise/course-data.ts'
+import { knowledgeOf, packCourse, unpackCourse, veilCourse } from '../../../components/exercise/course-data.ts'
 import type { CheckOffer } from '../../../components/exercise/types.ts'
 import { states } from '../checks/content.ts'
 
@@ -84,7 +84,7 @@ const cause = {
 }
 
 describe('a course as a page carries it', () => {
-  const text = packCourse(course, [], [cause], offer)
+  const text = veilCourse(packCourse(course, [], offer), [cause])
   const packed = unpackCourse(text, offer)
 
   it('leaves out what the complaint has ruled out and what nothing tells apart', () => {
