@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest'
 import type { CheckResult } from '../../../calculators/checks/types.ts'
 import type { Course } from '../../../calculators/exercise/course.ts'
 import { wayOf } from '../../../calculators/exercise/way.ts'
-import { knowledgeOf, packCourse, unpackCourse, veilCourse } from '../../../components/exercise/course-data.ts'
+import {
+  knowledgeOf,
+  packCourse,
+  unpackCourse,
+  veilCourse,
+} from '../../../components/exercise/course-data.ts'
 import type { CheckOffer } from '../../../components/exercise/types.ts'
 import { states } from '../checks/content.ts'
 
