@@ -106,7 +106,9 @@ function wordsOf(
   dirt: number,
   milky: boolean,
 ): string {
-  const start = look.startsWith('full') && from !== 'through' ? 'full' : look
+  // What is milky is not clear.
+  const plain = from !== 'through' || (milky && look === 'full and clear')
+  const start = look.startsWith('full') && plain ? 'full' : look
   const words: string[] = [start]
   if (from === 'drain') words.push('rising from its drain')
   if (from === 'valve')
@@ -114,7 +116,7 @@ function wordsOf(
       standing >= FULL_FROM ? 'running from above into a drain that is held up' : 'running from above',
     )
   if (gas > SEEN && look !== 'empty' && start !== 'full with bubbles') words.push('with bubbles')
-  if (milky) words.push('milky')
+  if (milky && look !== 'empty') words.push('milky')
   if (dirt > 0.8) words.push('hardly to be seen for dirt')
   else if (dirt > 0.2) words.push('dirty')
   return words.join(', ')

@@ -1,5 +1,8 @@
 import type { Situation } from './situation.ts'
 
+/** What changes how a part looks or reads, and nothing of what flows. */
+const ONLY_SEEN: ReadonlySet<string> = new Set(['error', 'dirt'])
+
 /**
  * Why a state was not found, in a sentence.
  * @param situation that was sought
@@ -16,11 +19,13 @@ export function reasonOf(
   const node = model.nodes.find(({ id }) => id === worst)
   const label = (link && model.parts[link.part]?.label) ?? node?.label ?? worst
   const bent = model.parts.flatMap((part, place) =>
-    parameters.values[place] === part.values ? [] : [part.label],
+    Object.entries(parameters.values[place] ?? {}).some(
+      ([id, value]) => !ONLY_SEEN.has(id) && value !== part.values[id],
+    )
+      ? [part.label]
+      : [],
   )
-  const change =
-    bent.length > 0
-      ? `Lessen a fault, of which there are some at: ${bent.join(', ')}`
-      : 'Choose a warmer tank, a higher level or a thinner fuel'
+  const less = bent.length > 0 ? `Lessen what is wrong at: ${bent.join(', ')}; or choose` : 'Choose'
+  const change = `${less} a higher level, a warmer tank or a thinner fuel`
   return `${what} «${label}». ${change}.`
 }

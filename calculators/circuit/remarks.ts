@@ -123,7 +123,7 @@ function engineRemarks(situation: Situation, rest: Rest, engine: EngineState): R
     remarks.push({
       grade: 'attention',
       part: label.id,
-      text: `${poor} of ${model.cylinders} injectors do not fill: the pressure at their inlets is too low.`,
+      text: `At ${poor} of ${model.cylinders} cylinders the injector or pump does not fill: the pressure at its inlet is too low.`,
     })
   if (engine.wanted > 0 && engine.power < POWER_SHORT * engine.wanted)
     remarks.push({

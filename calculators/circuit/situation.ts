@@ -27,29 +27,38 @@ export interface Bent {
 
 const topologies = new WeakMap<CircuitModel, Topology>()
 
-export function knownTopology(model: CircuitModel): Topology {
+function knownTopology(model: CircuitModel): Topology {
   const known = topologies.get(model) ?? topologyOf(model)
   topologies.set(model, known)
   return known
 }
 
 const limits = {
-  tankTemperature: { minimum: 233.15, maximum: 423.15, unit: ' K' },
-  ambientTemperature: { minimum: 213.15, maximum: 343.15, unit: ' K' },
-  tankLevel: { minimum: 0, maximum: 1, unit: '' },
-  airPressure: { minimum: 50e3, maximum: 110e3, unit: ' Pa' },
+  tankTemperature: { label: 'Temperature of the tank', minimum: 233.15, maximum: 423.15, unit: ' K' },
+  ambientTemperature: {
+    label: 'Temperature of the surroundings',
+    minimum: 213.15,
+    maximum: 343.15,
+    unit: ' K',
+  },
+  tankLevel: { label: 'Level of the tank', minimum: 0, maximum: 1, unit: '' },
+  airPressure: { label: 'Pressure of the air', minimum: 50e3, maximum: 110e3, unit: ' Pa' },
 } as const
 
 function refusedCondition(conditions: Conditions, bent: BentConditions): string | undefined {
-  for (const [id, { minimum, maximum, unit }] of Object.entries(limits)) {
+  for (const [id, { label, minimum, maximum, unit }] of Object.entries(limits)) {
     const value = conditions[id as keyof typeof limits]
     if (!(value >= minimum && value <= maximum))
-      return `${id}: ${value}${unit} is outside what the model covers; accepted: ${minimum} to ${maximum}${unit}`
+      return `${label}: ${value}${unit} is outside what the model covers; accepted: ${minimum} to ${maximum}${unit}`
   }
-  const shares = { thinned: 0.5, water: 0.2 } as const
-  for (const [id, maximum] of Object.entries(shares)) {
+  const shares = {
+    thinned: { label: 'Share of thinner fuel', maximum: 0.5 },
+    water: { label: 'Share of water', maximum: 0.2 },
+  } as const
+  for (const [id, { label, maximum }] of Object.entries(shares)) {
     const value = bent[id as keyof typeof shares] ?? 0
-    if (!(value >= 0 && value <= maximum)) return `${id}: ${value} is out of range; accepted: 0 to ${maximum}`
+    if (!(value >= 0 && value <= maximum))
+      return `${label}: ${value} is out of range; accepted: 0 to ${maximum}`
   }
   return undefined
 }

@@ -124,7 +124,11 @@ describe('what is refused', () => {
 
   it.each([
     ['fuel', { fuel: 'coal' }, /«coal» is no fuel of/],
-    ['temperature', { tankTemperature: 25 }, /tankTemperature: 25 K is outside what the model covers/],
+    [
+      'temperature',
+      { tankTemperature: 25 },
+      /Temperature of the tank: 25 K is outside what the model covers/,
+    ],
     ['level', { tankLevel: 1.2 }, /tankLevel: 1.2 is outside/],
     ['pressure of the air', { airPressure: Number.NaN }, /airPressure: NaN Pa is outside/],
   ])('%s', (_, others, reason) => {
