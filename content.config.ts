@@ -1,5 +1,7 @@
 import { defineCollection } from 'astro:content'
 import { file, glob } from 'astro/loaders'
+import * as exercises from './components/content/schema-exercise.ts'
+import { bench } from './components/content/schema-bench.ts'
 import * as schemas from './components/content/schemas.ts'
 
 const prose = (folder: string) => glob({ pattern: '*.mdx', base: `./content/${folder}` })
@@ -13,7 +15,11 @@ export const collections = {
   glossary: defineCollection({ loader: file('content/glossary/terms.yaml'), schema: schemas.term }),
   sources: defineCollection({ loader: file('content/sources/sources.yaml'), schema: schemas.source }),
   plants: defineCollection({ loader: data('plants'), schema: schemas.plant }),
+  benches: defineCollection({ loader: data('benches'), schema: bench }),
   circuits: defineCollection({ loader: data('circuits'), schema: schemas.circuit }),
   faults: defineCollection({ loader: data('faults'), schema: schemas.fault }),
   fuels: defineCollection({ loader: data('fuels'), schema: schemas.fuel }),
+  checks: defineCollection({ loader: file('content/checks/checks.yaml'), schema: exercises.check }),
+  checkStates: defineCollection({ loader: file('content/checks/states.yaml'), schema: exercises.checkState }),
+  exercises: defineCollection({ loader: data('exercises'), schema: exercises.exercise }),
 }

@@ -13,7 +13,7 @@ export interface GlossaryTerm {
 const untouched = new Set(
   `h1 h2 h3 h4 h5 h6 a button summary label select textarea option
    code pre kbd samp th caption figure svg math script style template
-   dialog noscript astro-island calculator-form`.split(/\s+/),
+   dialog noscript astro-island calculator-form circuit-bench`.split(/\s+/),
 )
 
 /**

@@ -1,4 +1,5 @@
 import Calculator from '../calculator/Calculator.astro'
+import CircuitBench from '../circuit/bench/CircuitBench.astro'
 import CircuitDrawing from '../circuit/CircuitDrawing.astro'
 import CircuitParts from '../circuit/CircuitParts.astro'
 import GlassSigns from '../circuit/GlassSigns.astro'
@@ -18,6 +19,7 @@ import Table from './Table.astro'
 /** What an article can use without an import, and what stands in for plain Markdown elements. */
 export const mdxComponents = {
   Calculator,
+  CircuitBench,
   CircuitDrawing,
   CircuitParts,
   Caution,

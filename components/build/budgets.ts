@@ -1,5 +1,5 @@
 /** What kind of page a budget is for, told by its address. */
-export type PageKind = 'start' | 'article' | 'calculator' | 'list'
+export type PageKind = 'start' | 'article' | 'calculator' | 'bench' | 'list'
 
 export interface Budget {
   /** Compressed bytes that a first view may fetch. */
@@ -20,6 +20,7 @@ export const budgets: Record<PageKind, Budget> = {
   start: { html: 16 * KB, css: 16 * KB, script: 16 * KB },
   article: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
   calculator: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
+  bench: { html: 40 * KB, css: 20 * KB, script: 16 * KB },
   list: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
 }
 
@@ -28,6 +29,12 @@ export const budgets: Record<PageKind, Budget> = {
  * the search. Where no calculator stands, nothing of the framework may be fetched, now or later.
  */
 export const onDemandBudget = 80 * KB
+
+/** What a bench fetches besides when it comes into view: its form, the model with its solver, and the data. */
+export const benchBudget = 64 * KB
+
+/** Model and solver of a bench: a fifth of what the usual engine for water networks weighs in a browser. */
+export const modelBudget = 45 * KB
 
 /** The words by which a wrong spelling is mended: fetched once, when somebody first searches. */
 export const nearWordsBudget = 60 * KB

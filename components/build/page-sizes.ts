@@ -1,5 +1,5 @@
 import { gzipSync } from 'node:zlib'
-import { budgets, onDemandBudget } from './budgets.ts'
+import { benchBudget, budgets, modelBudget, onDemandBudget } from './budgets.ts'
 import type { PageKind } from './budgets.ts'
 import { OutputFiles } from './output-files.ts'
 import type { OutputPage } from './output-pages.ts'
@@ -11,8 +11,10 @@ export interface PageSize {
   css: number
   /** Scripts that the page fetches at its first view. */
   script: number
-  /** What it fetches when somebody searches or comes to a calculator; mathjs, which few need, is not in it. */
+  /** What it fetches when somebody searches or comes to a calculator or a bench; mathjs, which few need, is not in it. */
   onDemand: number
+  /** Of that the model of a circuit and its solver, where a bench stands. */
+  model: number
   /** The files of the framework that the page can fetch where it has no calculator, or fetches at its first view. */
   framework: string[]
 }
@@ -22,6 +24,7 @@ export function kindOfPage(path: string): PageKind {
   if (path === '/') return 'start'
   const [section = '', name = ''] = path.split('/').filter((part) => part !== '')
   if (name === '') return 'list'
+  if (section === 'bench') return 'bench'
   return section === 'calculators' ? 'calculator' : 'article'
 }
 
@@ -32,20 +35,33 @@ export function pageSizes(folder: string, base: string, pages: OutputPage[]): Pa
     const script = files.withImports(matches(html, /<script\b[^>]*\bsrc="([^"]+)"/g))
     const inline = matches(html, /<script\b(?![^>]*\bsrc=)[^>]*>([^]*?)<\/script>/g)
     const calculators = matches(html, /<calculator-form\b[^>]*\bdata-calculator="([^"]+)"/g)
-    const converters = matches(html, /<(unit-converter)\b/g)
+    const converters = matches(html, /<(unit-converter|hidden-fault)\b/g)
+    const benches = matches(html, /<circuit-bench\b[^>]*?\bdata-name="[^"]+"([^>]*)>/g)
+    const model = files.withImports(benches.length > 0 ? files.named(['solver']) : [])
+    const forms = benches.map((rest) => (rest.includes('data-preset') ? 'SmallBench' : 'Bench'))
+    const data = matches(html, /<circuit-bench\b[^>]*\bdata-source="([^"]+)"/g)
     const islands = matches(html, /<astro-island\b[^>]*\b(?:component|renderer)-url="([^"]+)"/g)
     const onDemand = files
-      .withImports([...files.fetchedLaterBy(script), ...files.named(calculators), ...islands])
+      .withImports([
+        ...files.fetchedLaterBy(script),
+        ...files.named(calculators),
+        ...islands,
+        ...files.named(forms),
+      ])
+      .concat(model)
       .filter((file) => !script.includes(file))
     const framework =
-      calculators.length + converters.length + islands.length > 0 ? script : [...script, ...onDemand]
+      calculators.length + converters.length + benches.length + islands.length > 0
+        ? script
+        : [...script, ...onDemand]
     return {
       path,
       kind: kindOfPage(path),
       html: gzipSync(html).length,
       css: files.size(matches(html, /<link\b[^>]*\bhref="([^"]+\.css)"/g)),
       script: files.size(script) + inline.reduce((sum, code) => sum + gzipSync(code).length, 0),
-      onDemand: files.size(onDemand),
+      onDemand: files.size([...onDemand, ...data]),
+      model: files.size(model),
       framework: framework.filter((file) => files.isFramework(file)),
     }
   })
@@ -59,7 +75,8 @@ export function overBudget(sizes: PageSize[]): string[] {
       ['HTML', size.html, budget.html],
       ['CSS', size.css, budget.css],
       ['JavaScript at the first view', size.script, budget.script],
-      ['JavaScript on demand', size.onDemand, onDemandBudget],
+      ['what is fetched on demand', size.onDemand, onDemandBudget + (size.model > 0 ? benchBudget : 0)],
+      ['the model of the circuit', size.model, modelBudget],
     ] as const
     const excesses = limits
       .filter(([, bytes, limit]) => bytes > limit)
@@ -79,16 +96,16 @@ export function sizeTable(sizes: PageSize[]): string[] {
   const kilobytes = (bytes: number) => (bytes / 1024).toFixed(1).padStart(7)
   const rows = kinds.flatMap((kind) => {
     const ofKind = sizes.filter((size) => size.kind === kind)
-    const largest = (part: 'html' | 'css' | 'script' | 'onDemand') =>
+    const largest = (part: 'html' | 'css' | 'script' | 'onDemand' | 'model') =>
       Math.max(...ofKind.map((size) => size[part]))
     if (ofKind.length === 0) return []
-    const parts = [largest('html'), largest('css'), largest('script'), largest('onDemand')]
+    const parts = [largest('html'), largest('css'), largest('script'), largest('onDemand'), largest('model')]
       .map(kilobytes)
       .join(' ')
     return [`${kind.padEnd(12)}${String(ofKind.length).padStart(5)}  ${parts}`]
   })
   return [
-    `${'KB, gzip'.padEnd(12)}pages     HTML     CSS      JS  later   (the largest of each kind)`,
+    `${'KB, gzip'.padEnd(12)}pages     HTML     CSS      JS  later   model   (the largest of each kind)`,
     ...rows,
   ]
 }

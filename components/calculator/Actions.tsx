@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
+import { CopyByHand } from './CopyByHand.tsx'
 import { copyText, download } from './deliver.ts'
 import { asCSV, asJSON, asText } from './export.ts'
 import type { Summary } from './summary.ts'
@@ -82,20 +83,6 @@ export function Actions({ ready, summary, reset, undoReset }: Props) {
       </div>
       <output class="said">{said}</output>
       {byHand !== undefined && <CopyByHand text={byHand} />}
-    </div>
-  )
-}
-
-/** The text in a box, chosen, for a browser that refuses the clipboard. */
-function CopyByHand({ text }: { text: string }) {
-  const box = useRef<HTMLTextAreaElement>(null)
-  useEffect(() => box.current?.select(), [text])
-  return (
-    <div class="copy-by-hand">
-      <label>
-        Copy from here
-        <textarea ref={box} readOnly rows={6} value={text} />
-      </label>
     </div>
   )
 }

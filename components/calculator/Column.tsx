@@ -7,7 +7,7 @@ import { ColumnChart } from './ColumnChart.tsx'
 import type { ColumnProps } from './ColumnMode.tsx'
 import { ColumnTable } from './ColumnTable.tsx'
 import { UnitPicker } from './Field.tsx'
-import { useSettled } from './live.ts'
+import { useSettled } from '../layout/settled.ts'
 import { Sign } from './Sign.tsx'
 import './column.css'
 

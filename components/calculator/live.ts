@@ -1,9 +1,9 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Calculator } from '../../calculators/calculator/types.ts'
 import { readQuantity } from '../../calculators/quantity/read.ts'
-import type { UnitSystem } from '../../calculators/quantity/types.ts'
 import { printEvent } from '../layout/print-event.ts'
 import { preferencesEvent } from '../settings/preferences.ts'
+import { unitSystem } from '../settings/unit-system.ts'
 import { evaluate } from './evaluate.ts'
 import type { Evaluation } from './evaluate.ts'
 import type { FieldSpecs } from './fields.ts'
@@ -11,12 +11,6 @@ import { meaningOf, worded } from './state.ts'
 import type { Action, FormState } from './state.ts'
 
 type Send = (action: Action) => void
-
-/** The unit system that the person has set for the whole site. */
-export function unitSystem(): UnitSystem {
-  const { units } = document.documentElement.dataset
-  return units === 'us' || units === 'mixed' ? units : 'si'
-}
 
 export function useUnitSystem(send: Send): void {
   useEffect(() => {
@@ -53,16 +47,6 @@ export function useExpressions(specs: FieldSpecs, { fields, tables }: FormState,
         .then((reading) => send({ type: 'read', field: id, of, reading: worded(spec, reading) }))
     }
   }, [specs, fields, tables, send])
-}
-
-/** The value as it was when it last stayed the same for so long. */
-export function useSettled<T>(value: T, milliseconds: number): T {
-  const [settled, settle] = useState(value)
-  useEffect(() => {
-    const timer = setTimeout(() => settle(() => value), milliseconds)
-    return () => clearTimeout(timer)
-  }, [value, milliseconds])
-  return settled
 }
 
 /** The many draws behind some ± wait for a pause in the typing. */

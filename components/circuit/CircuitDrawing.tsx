@@ -1,4 +1,5 @@
-import { FlowLine } from './FlowLine.tsx'
+import type { ComponentChildren } from 'preact'
+import { FlowLine, shadeClass, type LineLook } from './FlowLine.tsx'
 import { labelBox, marksOf, routesOf, symbolBox, toUnits } from './layout.ts'
 import { PartLabel } from './PartLabel.tsx'
 import { CircuitSymbol } from './symbols/CircuitSymbol.tsx'
@@ -8,23 +9,43 @@ import type { DrawnCircuit, DrawnElement } from './types.ts'
 /** Room about the sheet for the frame of a part at its edge. */
 const EDGE = 6
 
+/** More to the sides where readings stand under the labels, which are longer than these. */
+const LIVE_EDGE = 26
+
+/** What a drawing shows of a circuit that runs; without it the drawing shows the circuit as built. */
+export interface LiveDrawing {
+  /** Looks of the lines by their index in the data. */
+  readonly lines: ReadonlyMap<number, LineLook>
+  /** Shades of the parts by id: the headers take theirs. */
+  readonly shades: ReadonlyMap<string, LineLook['shade']>
+  /** Drawn over a part's symbol, about its middle: a needle, what a glass shows. */
+  readonly face: (element: DrawnElement) => ComponentChildren
+  /** Stands under a part's label: what it reads now. */
+  readonly note: (element: DrawnElement) => string | undefined
+  /** Id of the part that was chosen. */
+  readonly chosen: string | undefined
+  readonly choose: (elementId: string) => void
+}
+
 interface Props {
   circuit: DrawnCircuit
   /** Names the drawing among others on the page. */
   id: string
   /** Address of a part's entry in the list of the parts. */
   linkOf: (elementId: string) => string
+  live?: LiveDrawing
 }
 
 /** A circuit as SVG: its lines, the dots where they join, and its parts, each a link. */
-export function CircuitDrawing({ circuit, id, linkOf }: Props) {
+export function CircuitDrawing({ circuit, id, linkOf, live }: Props) {
   const width = circuit.size.width * STEP
   const height = circuit.size.height * STEP
   const marks = marksOf(circuit.elements)
+  const side = live ? LIVE_EDGE : EDGE
   return (
     <svg
-      class="circuit-sheet"
-      viewBox={`${-EDGE} ${-EDGE} ${width + 2 * EDGE} ${height + 2 * EDGE}`}
+      class={live ? 'circuit-sheet circuit-live' : 'circuit-sheet'}
+      viewBox={`${-side} ${-EDGE} ${width + 2 * side} ${height + 2 * EDGE}`}
       // A fieldset is no part of SVG, and as an image the drawing would hide its links from those who hear it.
       // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
       role="group"
@@ -34,9 +55,14 @@ export function CircuitDrawing({ circuit, id, linkOf }: Props) {
       <title id={`${id}-title`}>{circuit.title}</title>
       <desc id={`${id}-description`}>{circuit.summary}</desc>
       <g aria-hidden="true">
-        {circuit.connections.map((connection) =>
+        {circuit.connections.map((connection, index) =>
           routesOf(circuit, connection).map((route) => (
-            <FlowLine key={`${connection.from} ${route.join(' ')}`} route={route} line={connection.line} />
+            <FlowLine
+              key={`${connection.from} ${route.join(' ')}`}
+              route={route}
+              line={connection.line}
+              look={live?.lines.get(index)}
+            />
           )),
         )}
         {circuit.junctions.map(({ id: junction, at }) => (
@@ -54,7 +80,7 @@ export function CircuitDrawing({ circuit, id, linkOf }: Props) {
       </g>
       <g aria-hidden="true">
         {circuit.elements.map((element) => (
-          <PlacedSymbol key={element.id} element={element} />
+          <PlacedSymbol key={element.id} element={element} live={live} />
         ))}
       </g>
       {circuit.elements.map((element) => (
@@ -63,30 +89,59 @@ export function CircuitDrawing({ circuit, id, linkOf }: Props) {
           element={element}
           mark={marks.get(element.id) ?? ''}
           href={linkOf(element.id)}
+          live={live}
         />
       ))}
     </svg>
   )
 }
 
-function PlacedSymbol({ element }: { element: DrawnElement }) {
+function PlacedSymbol({ element, live }: { element: DrawnElement; live: LiveDrawing | undefined }) {
   const [x, y] = toUnits(element.at)
   if (!isSymbolId(element.symbol)) return null
+  const shade = live?.shades.get(element.id)
   return (
-    <g transform={`translate(${x} ${y})`}>
+    <g
+      transform={`translate(${x} ${y})`}
+      class={shade === undefined ? undefined : `circuit-placed ${shadeClass(shade)}`}
+    >
       <CircuitSymbol symbol={element.symbol} turn={element.turn} count={element.count} />
+      {live?.face(element)}
     </g>
   )
 }
 
 /** The part's label, and over its symbol a frame that takes the pointer. */
-function PartLink({ element, mark, href }: { element: DrawnElement; mark: string; href: string }) {
+function PartLink({
+  element: asBuilt,
+  mark,
+  href,
+  live,
+}: {
+  element: DrawnElement
+  mark: string
+  href: string
+  live: LiveDrawing | undefined
+}) {
+  const reading = live?.note(asBuilt)
+  const element = reading === undefined ? asBuilt : { ...asBuilt, note: reading }
   const name = [mark, element.label, element.note ?? ''].join(' ').trim()
+  const choose = (event: Event): void => {
+    event.preventDefault()
+    live?.choose(element.id)
+  }
   return (
-    <a class="circuit-part" id={`drawn-${element.id}`} href={href} aria-label={name}>
+    <a
+      class="circuit-part"
+      id={`drawn-${element.id}`}
+      href={href}
+      aria-label={name}
+      aria-current={live?.chosen === element.id ? 'true' : undefined}
+      onClick={live && choose}
+    >
       <Frame box={symbolBox(element)} around="symbol" />
       <Frame box={labelBox(element)} around="label" />
-      <PartLabel element={element} mark={mark} />
+      <PartLabel element={element} mark={mark} reads={reading !== undefined} />
     </a>
   )
 }

@@ -1,8 +1,9 @@
 import { getCollection } from 'astro:content'
 import { catalogue } from '../../calculators/catalogue/index.ts'
 import { converterPage } from '../converter/converter-page.ts'
+import { defaultPlant } from './load.ts'
 
-export type PageKind = 'symptom' | 'procedure' | 'circuit' | 'calculator'
+export type PageKind = 'symptom' | 'procedure' | 'circuit' | 'bench' | 'calculator'
 
 /** What lists, links and neighbours need to know of a page. */
 export interface PageEntry {
@@ -46,6 +47,23 @@ export async function procedurePages(): Promise<PageEntry[]> {
   return (await getCollection('procedures')).map((entry) => pageOfProse(entry, 'procedure')).sort(byTitle)
 }
 
+/** The benches, one for each circuit; that of the plant shown first. */
+export async function benchPages(): Promise<PageEntry[]> {
+  const shown = (await defaultPlant()).data.circuit
+  const circuits = await getCollection('circuits')
+  return circuits
+    .sort((a, b) => Number(b.id === shown) - Number(a.id === shown) || a.id.localeCompare(b.id, 'en'))
+    .map(({ id, data }): PageEntry => ({
+      path: `/bench/${id}/`,
+      kind: 'bench',
+      title: `Bench: ${data.title}`,
+      summary: data.summary,
+      alsoCalled: ['circuit simulator', 'fault simulator', 'live circuit', 'what if'],
+      sources: [],
+      calculators: [],
+    }))
+}
+
 /** The calculators, by title. */
 export async function calculatorPages(): Promise<PageEntry[]> {
   const calculators = await Promise.all(Object.values(catalogue).map((load) => load()))
@@ -68,6 +86,7 @@ export async function allPages(): Promise<PageEntry[]> {
     ...(await symptomPages()),
     ...(await procedurePages()),
     ...(await circuitPages()),
+    ...(await benchPages()),
     ...(await calculatorPages()),
   ]
 }

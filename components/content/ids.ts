@@ -88,6 +88,7 @@ export function pagePaths(): string[] {
     ...['circuit', 'symptoms', 'procedures'].flatMap((collection) =>
       idsOfFolder(collection).map((id) => `${collection}/${id}`),
     ),
+    ...idsOfFolder('circuits').map((id) => `bench/${id}`),
     ...[...calculatorIds(), 'unit-converter'].map((id) => `calculators/${id}`),
   ]
 }

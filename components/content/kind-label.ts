@@ -4,6 +4,7 @@ const labels: Record<PageKind | 'other', string> = {
   symptom: 'Symptom',
   procedure: 'Procedure',
   circuit: 'Circuit',
+  bench: 'Bench',
   calculator: 'Calculator',
   other: 'Handbook',
 }

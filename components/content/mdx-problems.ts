@@ -36,6 +36,7 @@ function idAttributes(): Readonly<Record<string, readonly [readonly string[], Re
     'Calculator fuel': [idsOfFolder('fuels'), asItStands],
     'Calculator setPoints': [setPoints, valuesOfObject],
     'CircuitDrawing circuit': [circuits, asItStands],
+    'CircuitBench preset': [idsOfFolder('benches'), asItStands],
     'CircuitParts circuit': [circuits, asItStands],
     'GlassSigns circuit': [circuits, asItStands],
     'GlassSigns of': [idsOfFolder('faults'), quotedTexts],

@@ -1,0 +1,45 @@
+import type { CollectionEntry } from 'astro:content'
+import { prepareCourse, type World } from '../../calculators/exercise/course.ts'
+import { shownBy } from '../../calculators/exercise/show.ts'
+import { benchDataOf } from '../circuit/bench/bench-data.ts'
+import { solverOf } from '../circuit/bench/solver.ts'
+import { entryOf } from '../content/load.ts'
+import { packCourse, type Cause } from './course-data.ts'
+import { checksOn, faultsOf, procedureLink } from './load-exercise.ts'
+import { severities, surroundingsOf } from './surroundings.ts'
+import type { CircuitOffer } from './types.ts'
+
+type ExerciseEntry = CollectionEntry<'exercises'>
+
+/** Solved states by circuit and conditions: exercises in the same conditions share them. */
+const shown = new Map<string, World['show']>()
+
+async function showOf({ data: { circuit, conditions } }: ExerciseEntry): Promise<World['show']> {
+  const key = JSON.stringify([circuit, conditions])
+  const known = shown.get(key)
+  if (known) return known
+  const solve = solverOf(await benchDataOf(circuit))
+  const surroundings = surroundingsOf(conditions)
+  const show = shownBy((state, at) => solve({ ...surroundings, state, faults: severities(at) }))
+  shown.set(key, show)
+  return show
+}
+
+/** The hidden causes as the page tells them at the end. */
+function causesOf({ data }: ExerciseEntry): Promise<Cause[]> {
+  return Promise.all(
+    data.faults.map(async ({ fault: id, severity }) => {
+      const { title, description, confirm, procedure } = (await entryOf('faults', id)).data
+      return { id, title, description, confirm, severity, procedure: await procedureLink(procedure) }
+    }),
+  )
+}
+
+/** What a page carries of an exercise's course, reckoned by the model at build time and veiled. */
+export async function loadCourse(entry: ExerciseEntry, offer: CircuitOffer): Promise<string> {
+  const { circuit, start, told, faults: hidden } = entry.data
+  const faults = (await faultsOf(circuit)).map(({ id, data }) => ({ ...data, id }))
+  const checks = (await checksOn(circuit)).map(({ id, data }) => ({ ...data, id }))
+  const world = { checks, states: offer.stateMinutes, faults, show: await showOf(entry) }
+  return packCourse(prepareCourse({ start, hidden, told }, world), told, await causesOf(entry), offer)
+}
