@@ -1,0 +1,183 @@
+import type { OperatingState } from '../circuit/types.ts'
+import type { Item, NamedItem } from './items.ts'
+import {
+  expectationOf,
+  likelihoodOf,
+  likelihoodOfBoth,
+  nodesOf,
+  predictFault,
+  predictHealth,
+  type Expectation,
+  type Prediction,
+} from './predict.ts'
+import type { Knowledge } from './types.ts'
+
+/** How well one cause, or two, or none account for what was observed, with the severity marginalised. */
+export interface Explanation {
+  readonly faults: readonly string[]
+  readonly logLikelihood: number
+  /** Expected likelihood of each item, over the severities that are left. */
+  readonly perItem: readonly number[]
+  /** Predictions with the weight that what was observed leaves them; none for two causes. */
+  readonly predictions: readonly { readonly prediction: Prediction; readonly weight: number }[]
+  /** Cylinder at which it sits most likely; for faults of a single cylinder with exhaust temperatures given. */
+  readonly cylinder?: number
+}
+
+/** Parts of each step between two severities: for one cause, and for each of two. */
+const PARTS = 4
+const PARTS_AT_EACH_CYLINDER = 2
+const PARTS_OF_PAIR = 1
+
+/** A weight below this share tells nothing any more. */
+const NEGLIGIBLE = 0.002
+
+/** Weighs severities against one another by what was observed. */
+function weigh(
+  faults: readonly string[],
+  count: number,
+  likelihoodAt: (row: number, column: number) => number,
+  items: readonly Item[],
+) {
+  const wide = items.length
+  const likelihoods = new Float64Array(count * wide)
+  // What hangs on names alone is the same at every severity.
+  const named = items.map((item) => (item.from === 'named' ? item.share(faults) : undefined))
+  const logs = new Float64Array(count)
+  for (let row = 0; row < count; row++) {
+    let log = 0
+    for (let column = 0; column < wide; column++) {
+      const likelihood = named[column] ?? likelihoodAt(row, column)
+      likelihoods[row * wide + column] = likelihood
+      log += Math.log(likelihood)
+    }
+    logs[row] = log
+  }
+  const best = logs.reduce((most, log) => Math.max(most, log), -Infinity)
+  const shares = Array.from(logs, (log) => Math.exp(log - best))
+  const sum = shares.reduce((total, share) => total + share, 0)
+  const weights = shares.map((share) => share / sum)
+  return {
+    faults,
+    logLikelihood: best + Math.log(sum / count),
+    weights,
+    perItem: items.map((_, column) =>
+      weights.reduce((total, weight, row) => total + weight * (likelihoods[row * wide + column] ?? 0), 0),
+    ),
+  }
+}
+
+function explanation(
+  faults: readonly string[],
+  predictions: readonly Prediction[],
+  items: readonly Item[],
+  misread: number,
+): Explanation & { readonly weights: readonly number[] } {
+  const rows = predictions.map((prediction) => items.map((item) => expectationOf(item, prediction)))
+  const likelihoodAt = (row: number, column: number): number => {
+    const item = items[column] as Exclude<Item, NamedItem>
+    return likelihoodOf(item, rows[row]?.[column] as Expectation, misread)
+  }
+  const found = weigh(faults, rows.length, likelihoodAt, items)
+  return {
+    ...found,
+    predictions: predictions.flatMap((prediction, row) => {
+      const weight = found.weights[row] ?? 0
+      return weight > NEGLIGIBLE ? [{ prediction, weight }] : []
+    }),
+  }
+}
+
+/**
+ * Health as an explanation of its own.
+ * @param knowledge of the circuit
+ * @param items that were observed
+ */
+export function explainByHealth({ signatures, weights }: Knowledge, items: readonly Item[]): Explanation {
+  return explanation([], [predictHealth(signatures)], items, weights.misread)
+}
+
+/** The cylinder at which the data lets a fault of a single cylinder sit. */
+function cylinderOf({ faults, signatures }: Knowledge, fault: string): number | undefined {
+  const bends = faults.find(({ id }) => id === fault)?.bends[signatures.circuit] ?? []
+  const [bend] = bends
+  if (bend === undefined || !('part' in bend) || !Array.isArray(bend.cylinders)) return undefined
+  return bend.cylinders.length === 1 ? (bend.cylinders[0] as number) : undefined
+}
+
+/** Which place shows what this place would, were the fault at another cylinder than that of the data. */
+function swapCylinders({ signatures }: Knowledge, one: number, other: number) {
+  const places = new Map<OperatingState, readonly [number, number]>()
+  return (state: OperatingState, place: number): number => {
+    let pair = places.get(state)
+    if (!pair) {
+      const find = (cylinder: number) =>
+        signatures.states[state].readings.findIndex(({ id }) => id === `exhaust-${cylinder}`)
+      pair = [find(one), find(other)]
+      places.set(state, pair)
+    }
+    const [first, second] = pair
+    return place === first ? second : place === second ? first : place
+  }
+}
+
+/**
+ * A single cause, at every severity, and at every cylinder where it is one cylinder's.
+ * @param knowledge of the circuit
+ * @param fault its id
+ * @param items that were observed
+ */
+export function explainByOne(knowledge: Knowledge, fault: string, items: readonly Item[]): Explanation {
+  const { signatures, weights } = knowledge
+  const own = cylinderOf(knowledge, fault)
+  const told = items.some((item) => item.from === 'reading' && item.cylinder !== undefined)
+  const everywhere = own === undefined || !told
+  const nodes = nodesOf(signatures.severities.length, everywhere ? PARTS : PARTS_AT_EACH_CYLINDER)
+  if (everywhere) {
+    const predictions = nodes.map((node) => predictFault(signatures, fault, node))
+    return explanation([fault], predictions, items, weights.misread)
+  }
+  const cylinders = Array.from({ length: signatures.cylinders }, (_, index) => index + 1)
+  const swaps = cylinders.map((cylinder) => swapCylinders(knowledge, own, cylinder))
+  const predictions = swaps.flatMap((swap) => nodes.map((node) => predictFault(signatures, fault, node, swap)))
+  const found = explanation([fault], predictions, items, weights.misread)
+  const perCylinder = cylinders.map((_, index) =>
+    found.weights
+      .slice(index * nodes.length, (index + 1) * nodes.length)
+      .reduce((sum, weight) => sum + weight, 0),
+  )
+  const largest = Math.max(...perCylinder)
+  return largest > 0.5 ? { ...found, cylinder: perCylinder.indexOf(largest) + 1 } : found
+}
+
+/**
+ * Two causes together, each at every tenth of its severities; one of a single cylinder at the most likely one.
+ * @param knowledge of the circuit
+ * @param pair the two, explained alone
+ * @param items that were observed
+ */
+export function explainByTwo(
+  knowledge: Knowledge,
+  pair: readonly [Explanation, Explanation],
+  items: readonly Item[],
+): Explanation {
+  const { signatures, weights } = knowledge
+  const nodes = nodesOf(signatures.severities.length, PARTS_OF_PAIR)
+  const sound = items.map((item) => expectationOf(item, predictHealth(signatures)))
+  const [first = [], second = []] = pair.map(({ faults: [fault = ''], cylinder }) => {
+    const own = cylinderOf(knowledge, fault)
+    const swap = own !== undefined && cylinder !== undefined ? swapCylinders(knowledge, own, cylinder) : undefined
+    return nodes.map((node) => {
+      const prediction = predictFault(signatures, fault, node, swap)
+      return items.map((item) => expectationOf(item, prediction))
+    })
+  })
+  const together = (row: number, column: number): number => {
+    const one = first[Math.floor(row / nodes.length)]?.[column] as Expectation
+    const other = second[row % nodes.length]?.[column] as Expectation
+    const item = items[column] as Exclude<Item, NamedItem>
+    return likelihoodOfBoth(item, sound[column] as Expectation, one, other, weights.misread)
+  }
+  const faults = pair.flatMap((one) => one.faults)
+  return { ...weigh(faults, nodes.length ** 2, together, items), predictions: [] }
+}
