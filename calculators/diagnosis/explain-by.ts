@@ -29,6 +29,9 @@ const PARTS = 4
 const PARTS_AT_EACH_CYLINDER = 2
 const PARTS_OF_PAIR = 1
 
+/** Far above the smallest number there is. */
+const LEAST_PRODUCT = 1e-200
+
 /** A weight below this share tells nothing any more. */
 const NEGLIGIBLE = 0.002
 
@@ -46,12 +49,18 @@ function weigh(
   const logs = new Float64Array(count)
   for (let row = 0; row < count; row++) {
     let log = 0
+    // A logarithm for every few factors, before their product gets too small for a number.
+    let product = 1
     for (let column = 0; column < wide; column++) {
       const likelihood = named[column] ?? likelihoodAt(row, column)
       likelihoods[row * wide + column] = likelihood
-      log += Math.log(likelihood)
+      product *= likelihood
+      if (product < LEAST_PRODUCT || product > 1 / LEAST_PRODUCT) {
+        log += Math.log(product)
+        product = 1
+      }
     }
-    logs[row] = log
+    logs[row] = log + Math.log(product)
   }
   const best = logs.reduce((most, log) => Math.max(most, log), -Infinity)
   const shares = Array.from(logs, (log) => Math.exp(log - best))

@@ -31,7 +31,7 @@ export interface Ranking {
 }
 
 /** So many causes that help most, and so many that fit best, are taken in pairs. */
-const PAIRED = 8
+const PAIRED = 6
 
 /** How well a cause accounts for what health does not: what it adds where it helps. */
 function helpOf(one: Explanation, healthy: Explanation): number {
