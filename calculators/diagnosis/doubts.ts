@@ -29,12 +29,24 @@ const FAHRENHEIT_ZERO = 459.67
 /** So much of the span of all causes, and so many accuracies, a value may lie beyond what any of them shows. */
 const BEYOND = { share: 0.15, accuracies: 5 }
 
-function mixUp(value: number, kind: string, least: number, largest: number, health: number): Doubt['perhaps'] {
+function mixUp(
+  value: number,
+  kind: string,
+  least: number,
+  largest: number,
+  health: number,
+): Doubt['perhaps'] {
   const candidates =
     kind === 'temperature'
       ? [
-          { value: ((value - FREEZING + FAHRENHEIT_ZERO) * 5) / 9, because: 'it was read in °F and told in °C' },
-          { value: (value * 9) / 5 - FAHRENHEIT_ZERO + FREEZING, because: 'it was read in °C and told in °F' },
+          {
+            value: ((value - FREEZING + FAHRENHEIT_ZERO) * 5) / 9,
+            because: 'it was read in °F and told in °C',
+          },
+          {
+            value: (value * 9) / 5 - FAHRENHEIT_ZERO + FREEZING,
+            because: 'it was read in °C and told in °F',
+          },
           { value: value + FREEZING, because: 'it was read in °C and told in K' },
         ]
       : MIX_UPS.map(({ factor, because }) => ({ value: value * factor, because }))

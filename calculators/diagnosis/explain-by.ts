@@ -148,7 +148,9 @@ export function explainByOne(knowledge: Knowledge, fault: string, items: readonl
   }
   const cylinders = Array.from({ length: signatures.cylinders }, (_, index) => index + 1)
   const swaps = cylinders.map((cylinder) => swapCylinders(knowledge, own, cylinder))
-  const predictions = swaps.flatMap((swap) => nodes.map((node) => predictFault(signatures, fault, node, swap)))
+  const predictions = swaps.flatMap((swap) =>
+    nodes.map((node) => predictFault(signatures, fault, node, swap)),
+  )
   const found = explanation([fault], predictions, items, weights.misread)
   const perCylinder = cylinders.map((_, index) =>
     found.weights
@@ -159,34 +161,65 @@ export function explainByOne(knowledge: Knowledge, fault: string, items: readonl
   return largest > 0.5 ? { ...found, cylinder: perCylinder.indexOf(largest) + 1 } : found
 }
 
+/** What one cause of a pair lets one expect, at each tenth of its severities. */
+export type Expected = readonly (readonly Expectation[])[]
+
 /**
- * Two causes together, each at every tenth of its severities; one of a single cylinder at the most likely one.
+ * What a cause lets one expect of what was observed; one of a single cylinder at the most likely one.
  * @param knowledge of the circuit
- * @param pair the two, explained alone
+ * @param alone the cause, explained alone
  * @param items that were observed
+ */
+export function expectedOf(knowledge: Knowledge, alone: Explanation, items: readonly Item[]): Expected {
+  const { signatures } = knowledge
+  const {
+    faults: [fault = ''],
+    cylinder,
+  } = alone
+  const own = cylinderOf(knowledge, fault)
+  const swap =
+    own !== undefined && cylinder !== undefined ? swapCylinders(knowledge, own, cylinder) : undefined
+  return nodesOf(signatures.severities.length, PARTS_OF_PAIR).map((node) => {
+    const prediction = predictFault(signatures, fault, node, swap)
+    return items.map((item) => expectationOf(item, prediction))
+  })
+}
+
+/** A cause of a pair. */
+export interface Partner {
+  readonly alone: Explanation
+  readonly expected: Expected
+}
+
+/**
+ * Two causes together.
+ * @param knowledge of the circuit
+ * @param one of them
+ * @param other of them
+ * @param items that were observed
+ * @param every so many tenths of each severity are tried: 1, or 2 to find out quickly whether it is worth it
  */
 export function explainByTwo(
   knowledge: Knowledge,
-  pair: readonly [Explanation, Explanation],
+  one: Partner,
+  other: Partner,
   items: readonly Item[],
+  every: 1 | 2,
 ): Explanation {
   const { signatures, weights } = knowledge
-  const nodes = nodesOf(signatures.severities.length, PARTS_OF_PAIR)
-  const sound = items.map((item) => expectationOf(item, predictHealth(signatures)))
-  const [first = [], second = []] = pair.map(({ faults: [fault = ''], cylinder }) => {
-    const own = cylinderOf(knowledge, fault)
-    const swap = own !== undefined && cylinder !== undefined ? swapCylinders(knowledge, own, cylinder) : undefined
-    return nodes.map((node) => {
-      const prediction = predictFault(signatures, fault, node, swap)
-      return items.map((item) => expectationOf(item, prediction))
-    })
-  })
-  const together = (row: number, column: number): number => {
-    const one = first[Math.floor(row / nodes.length)]?.[column] as Expectation
-    const other = second[row % nodes.length]?.[column] as Expectation
-    const item = items[column] as Exclude<Item, NamedItem>
-    return likelihoodOfBoth(item, sound[column] as Expectation, one, other, weights.misread)
-  }
-  const faults = pair.flatMap((one) => one.faults)
-  return { ...weigh(faults, nodes.length ** 2, together, items), predictions: [] }
+  const health = predictHealth(signatures)
+  const sound = items.map((item) => expectationOf(item, health))
+  const some = (expected: Expected): Expected => expected.filter((_, place) => place % every === every - 1)
+  const first = some(one.expected)
+  const second = some(other.expected)
+  const together = (row: number, column: number): number =>
+    likelihoodOfBoth(
+      items[column] as Exclude<Item, NamedItem>,
+      sound[column] as Expectation,
+      first[Math.floor(row / second.length)]?.[column] as Expectation,
+      second[row % second.length]?.[column] as Expectation,
+      weights.misread,
+    )
+  const faults = [...one.alone.faults, ...other.alone.faults]
+  return { ...weigh(faults, first.length * second.length, together, items), predictions: [] }
 }

@@ -127,7 +127,11 @@ export function measureOf(knowledge: Knowledge, state: OperatingState, place: nu
   }
 }
 
-function readingItem(knowledge: Knowledge, observation: Observation, state: OperatingState): ReadingItem | undefined {
+function readingItem(
+  knowledge: Knowledge,
+  observation: Observation,
+  state: OperatingState,
+): ReadingItem | undefined {
   const readings = knowledge.signatures.states[state].readings
   const place = readings.findIndex(({ id }) => id === observation.id)
   if (place < 0 || typeof observation.value !== 'number') return undefined

@@ -116,9 +116,7 @@ export function nextCheck(
   const { checks, signatures, weights } = knowledge
   const left = leftOf(ranking)
   const predictions = left.flatMap((one) => one.predictions.map(({ prediction }) => prediction))
-  const done = new Set(
-    ranking.items.map(({ observation: { id, state } }) => `${id} ${state ?? ''}`),
-  )
+  const done = new Set(ranking.items.map(({ observation: { id, state } }) => `${id} ${state ?? ''}`))
   const doNotRun = unsafe(knowledge, ranking)
   const proposals = checks
     .filter(({ circuits }) => circuits.includes(signatures.circuit))

@@ -45,7 +45,9 @@ function readingFeatures(
   const count = (all[0]?.length ?? 0) > 1 ? STEPS_WITH_OTHERS : STEPS
   return (all[0] ?? []).map((_, index): Feature => {
     const measure = measures[Math.min(index, measures.length - 1)] ?? { instrument: 1, spread: 0 }
-    const typical = Math.max(...left.map((prediction) => meansOf(prediction)[Math.min(index, places.length - 1)] ?? 0))
+    const typical = Math.max(
+      ...left.map((prediction) => meansOf(prediction)[Math.min(index, places.length - 1)] ?? 0),
+    )
     const deviation = Math.hypot(measure.instrument, measure.spread * typical)
     const edges = edgesOf(
       all.map((means) => means[index] ?? 0),

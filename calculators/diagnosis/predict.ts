@@ -153,8 +153,7 @@ export function likelihoodOfBoth(
   misread: number,
 ): number {
   if (item.from === 'felt') return feltLikelihood(item, Math.max(one.mean, other.mean))
-  if (item.from === 'glass')
-    return item.shares[worseValue(likelier(one), likelier(other), health.glass)] ?? 0
+  if (item.from === 'glass') return item.shares[worseValue(likelier(one), likelier(other), health.glass)] ?? 0
   const smaller = Math.min(Math.abs(one.mean - health.mean), Math.abs(other.mean - health.mean))
   const doubt = Math.sqrt(one.doubt ** 2 + other.doubt ** 2 + (TOGETHER * smaller) ** 2)
   // An instrument does not show less than nothing.
@@ -181,11 +180,7 @@ function readingLikelihood(item: ReadingItem, mean: number, doubt: number, misre
  * @param misread share of readings that may be anything
  * @returns a share, or for a reading a density [1/SI]; above 0
  */
-export function likelihoodOf(
-  item: Exclude<Item, NamedItem>,
-  expected: Expectation,
-  misread: number,
-): number {
+export function likelihoodOf(item: Exclude<Item, NamedItem>, expected: Expectation, misread: number): number {
   if (item.from === 'reading') return readingLikelihood(item, expected.mean, expected.doubt, misread)
   if (item.from === 'felt') return feltLikelihood(item, expected.mean)
   return (

@@ -1,5 +1,6 @@
-import { explainByHealth, explainByOne, explainByTwo, type Explanation } from './explain-by.ts'
+import { explainByHealth, explainByOne, type Explanation } from './explain-by.ts'
 import { itemsOf, type Item } from './items.ts'
+import { pairsOf } from './pairs.ts'
 import { unknownLikelihood } from './predict.ts'
 import type { Knowledge, Observation } from './types.ts'
 
@@ -30,34 +31,6 @@ export interface Ranking {
   readonly usual: readonly number[]
 }
 
-/** So many causes that help most, and so many that fit best, are taken in pairs. */
-const PAIRED = 6
-
-/** How well a cause accounts for what health does not: what it adds where it helps. */
-function helpOf(one: Explanation, healthy: Explanation): number {
-  return one.perItem.reduce(
-    (sum, likelihood, place) =>
-      sum + Math.max(0, Math.log(likelihood) - Math.log(healthy.perItem[place] ?? likelihood)),
-    0,
-  )
-}
-
-function pairsOf(
-  knowledge: Knowledge,
-  singles: readonly Explanation[],
-  healthy: Explanation,
-  items: readonly Item[],
-): Explanation[] {
-  // A second cause is asked for by what a first leaves open: with a single observation there is nothing to share out.
-  if (items.length < 2) return []
-  const byHelp = singles.toSorted((a, b) => helpOf(b, healthy) - helpOf(a, healthy)).slice(0, PAIRED)
-  const byFit = singles.toSorted((a, b) => b.logLikelihood - a.logLikelihood).slice(0, PAIRED)
-  const chosen = [...new Set([...byHelp, ...byFit])]
-  return chosen.flatMap((one, place) =>
-    chosen.slice(place + 1).map((other) => explainByTwo(knowledge, [one, other], items)),
-  )
-}
-
 function priorOf({ faults, weights }: Knowledge) {
   const frequency = new Map(faults.map((fault) => [fault.id, fault.frequency]))
   const of = (fault: string | undefined) => frequency.get(fault ?? '') ?? 'rare'
@@ -79,7 +52,10 @@ function usualOf(
   const weights = all.map(({ faults }) => prior(faults))
   const sum = weights.reduce((total, weight) => total + weight, 0)
   return healthy.perItem.map((_, place) =>
-    all.reduce((total, { perItem }, index) => total + ((weights[index] ?? 0) * (perItem[place] ?? 0)) / sum, 0),
+    all.reduce(
+      (total, { perItem }, index) => total + ((weights[index] ?? 0) * (perItem[place] ?? 0)) / sum,
+      0,
+    ),
   )
 }
 
@@ -100,8 +76,8 @@ export function rank(knowledge: Knowledge, observations: readonly Observation[])
   const items = itemsOf(knowledge, ordered)
   const healthy = explainByHealth(knowledge, items)
   const singles = Object.keys(signatures.faults).map((fault) => explainByOne(knowledge, fault, items))
-  const pairs = pairsOf(knowledge, singles, healthy, items)
   const prior = priorOf(knowledge)
+  const pairs = pairsOf(knowledge, singles, healthy, items, prior)
   const unknownLog = items.reduce(
     (sum, item, place) => sum + Math.log(unknownLikelihood(item, healthy.perItem[place] ?? 0)),
     Math.log(weights.unknown),

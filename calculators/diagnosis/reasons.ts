@@ -5,7 +5,12 @@ export interface Reason {
   readonly item: Item
   /** Logarithm of how much likelier it is with this cause than among all. */
   readonly weight: number
-  readonly words: 'speaks strongly for it' | 'speaks for it' | 'says little' | 'speaks against it' | 'speaks strongly against it'
+  readonly words:
+    | 'speaks strongly for it'
+    | 'speaks for it'
+    | 'says little'
+    | 'speaks against it'
+    | 'speaks strongly against it'
 }
 
 /** Ten times and twice as likely. */

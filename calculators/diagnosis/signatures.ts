@@ -99,7 +99,12 @@ export function computeSignatures(source: SignatureSource): Signatures {
     felt: feltChecks(source).flatMap(({ feels }) => feels),
     cylinders: model.cylinders,
     states: byState((state) => ({
-      readings: health[state].readings.map(({ id, label, kind, accuracy }) => ({ id, label, kind, accuracy })),
+      readings: health[state].readings.map(({ id, label, kind, accuracy }) => ({
+        id,
+        label,
+        kind,
+        accuracy,
+      })),
       health: shownOf(source, health[state]),
     })),
     faults: Object.fromEntries(

@@ -70,7 +70,9 @@ export function twinsOf(knowledge: Knowledge): string[][] {
   const health = rowOf(knowledge, predictHealth(signatures))
   const ids = Object.keys(signatures.faults)
   const rows = ids.map((fault) =>
-    nodesOf(signatures.severities.length, 2).map((node) => rowOf(knowledge, predictFault(signatures, fault, node))),
+    nodesOf(signatures.severities.length, 2).map((node) =>
+      rowOf(knowledge, predictFault(signatures, fault, node)),
+    ),
   )
   const noticed = rows.map((all) => all.filter((row) => !alike(row, health)))
   const shows = (one: number, other: number): boolean => {

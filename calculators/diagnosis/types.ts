@@ -42,7 +42,11 @@ type Shares = Readonly<Record<string, number>>
 /** Editorial estimate of what is told of a fault, where the model is silent. */
 export interface Told {
   readonly otherwise: Shares
-  readonly given: readonly { readonly faults: readonly string[]; readonly shares: Shares; readonly why: string }[]
+  readonly given: readonly {
+    readonly faults: readonly string[]
+    readonly shares: Shares
+    readonly why: string
+  }[]
 }
 
 /** Estimates that weigh causes against one another. */
@@ -60,7 +64,10 @@ export interface Weights {
   /** Factor on the minutes of a check, by its kind: safety and access. */
   readonly effort: Readonly<Record<CheckData['kind'], number>>
   /** Causes and things told with which the engine is not to be run to learn more. */
-  readonly doNotRun: { readonly faults: readonly string[]; readonly told: Readonly<Record<string, readonly string[]>> }
+  readonly doNotRun: {
+    readonly faults: readonly string[]
+    readonly told: Readonly<Record<string, readonly string[]>>
+  }
 }
 
 /** What the model shows of one state at one severity. */

@@ -18,6 +18,7 @@ export function verdictOf({ items, causes, pairs, healthy, unknown }: Ranking, d
   const [first] = causes
   const [pair] = pairs
   if (pair && pair.share >= LIKELY) return 'Two causes together account for it best.'
-  if (first && first.share >= LIKELY) return 'One cause stands out; confirm it before anything is taken apart.'
+  if (first && first.share >= LIKELY)
+    return 'One cause stands out; confirm it before anything is taken apart.'
   return 'Several causes are left; the next check is chosen to tell them apart.'
 }

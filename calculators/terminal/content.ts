@@ -48,15 +48,18 @@ export function allFuels(): Readonly<Record<string, FuelData>> {
   return Object.fromEntries(idsOf('fuels').map((id) => [id, read('fuels', id) as FuelData]))
 }
 
-/** A fault with what a person needs to know before touching it. */
-export interface FaultFile extends FaultData {
+/** What of a fault a person needs to know before touching it. */
+interface FaultFile {
+  readonly title: string
   readonly confirm: string
   readonly procedure: string
   readonly cautions: readonly string[]
 }
 
-export function allFaults(): readonly FaultFile[] {
-  return idsOf('faults').map((id) => ({ ...(read('faults', id) as Omit<FaultFile, 'id'>), id }))
+export const faultFile = (id: string): FaultFile => read('faults', id) as FaultFile
+
+export function allFaults(): readonly FaultData[] {
+  return idsOf('faults').map((id) => ({ ...(read('faults', id) as Omit<FaultData, 'id'>), id }))
 }
 
 /** A check with how it is made. */

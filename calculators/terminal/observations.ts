@@ -12,7 +12,9 @@ export const observations: Command = {
   run: ([circuit = 'pq-12', ...others]) => {
     const known = idsOf('circuits')
     if (others.length > 0 || !known.includes(circuit))
-      return Promise.resolve(refused('circuit', `«${circuit.slice(0, 40)}» is not a circuit`, known.join(', ')))
+      return Promise.resolve(
+        refused('circuit', `«${circuit.slice(0, 40)}» is not a circuit`, known.join(', ')),
+      )
     const json = tellables(knowledgeOf(circuit)).map(({ id, label, states, values, kind, accuracy }) => ({
       id,
       label,

@@ -10,7 +10,7 @@ import { kindOf } from '../quantity/kinds.ts'
 import { formatForSystem } from '../quantity/format.ts'
 import type { Answer, Command } from './command.ts'
 import { quoted, refused } from './command.ts'
-import { allChecks, allFaults, checkStates } from './content.ts'
+import { allChecks, checkStates, faultFile } from './content.ts'
 import { knowledgeOf } from './knowledge.ts'
 import { readObject, RefusedInput } from './read-inputs.ts'
 import { readObservations } from './read-observations.ts'
@@ -25,11 +25,11 @@ const SHOWN_FROM = 0.005
 const digits = (share: number): number => Number(share.toPrecision(4))
 
 function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause) {
-  const fault = allFaults().find(({ id }) => id === cause.fault)
+  const { title, confirm, procedure, cautions } = faultFile(cause.fault)
   const twins = twinsOf(knowledge).find((group) => group.includes(cause.fault))
   return {
     fault: cause.fault,
-    title: fault?.title,
+    title,
     share: digits(cause.share),
     ...(cause.cylinder === undefined ? {} : { likelyCylinder: cause.cylinder }),
     reasons: reasonsOf(ranking, cause.alone).map(({ item, weight, words }) => ({
@@ -46,9 +46,9 @@ function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause
           ).map(({ id }) => id),
         }
       : {}),
-    confirm: fault?.confirm,
-    procedure: fault?.procedure,
-    cautions: fault?.cautions,
+    confirm,
+    procedure,
+    cautions,
   }
 }
 
@@ -129,7 +129,8 @@ async function answerTo(text: string): Promise<Answer> {
 export const rankCauses: Command = {
   name: 'rank',
   usage: '',
-  summary: 'reads plant or circuit and observations as JSON and prints causes, shares, reasons and next checks',
+  summary:
+    'reads plant or circuit and observations as JSON and prints causes, shares, reasons and next checks',
   run: async (words, standardInput) => {
     if (words.length > 0) return refused('', '`rank` takes nothing behind it', 'rank')
     try {

@@ -120,10 +120,15 @@ export async function readObservations(knowledge: Knowledge, given: unknown): Pr
   const read: Observation[] = []
   for (const [index, one] of (given as readonly unknown[]).entries()) {
     const field = `observations.${index}`
-    if (!isRecord(one)) throw new RefusedInput(field, `it is ${typeOf(one)}`, 'an object of id, state and value')
+    if (!isRecord(one))
+      throw new RefusedInput(field, `it is ${typeOf(one)}`, 'an object of id, state and value')
     const stray = Object.keys(one).find((key) => !FIELDS.includes(key))
     if (stray !== undefined)
-      throw new RefusedInput(`${field}.${stray.slice(0, 40)}`, `${quoted(stray)} is not a field`, FIELDS.join(', '))
+      throw new RefusedInput(
+        `${field}.${stray.slice(0, 40)}`,
+        `${quoted(stray)} is not a field`,
+        FIELDS.join(', '),
+      )
     const id = typeof one['id'] === 'string' ? one['id'] : ''
     const found = known.find((each) => each.id === id)
     if (!found)

@@ -36,7 +36,10 @@ export function keysIn(path: string, field: string): string[] {
 
 /** Ids under 'values' of one entry of a YAML file; none where there is no such entry. */
 export function valuesOf(path: string, entry: string): string[] {
-  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, { readonly values?: object }>
+  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<
+    string,
+    { readonly values?: object }
+  >
   return Object.keys(data[entry]?.values ?? {})
 }
 

@@ -63,9 +63,7 @@ const shares = z
 export const told = z
   .strictObject({
     otherwise: shares,
-    given: z.array(
-      z.strictObject({ faults: list(faultId, 1, 'at least one fault'), shares, why: sentence }),
-    ),
+    given: z.array(z.strictObject({ faults: list(faultId, 1, 'at least one fault'), shares, why: sentence })),
   })
   .superRefine(({ otherwise, given }, context) => {
     const known = Object.keys(otherwise).sort().join(', ')

@@ -54,9 +54,11 @@ function make(
   return made
 }
 
-type Choose = (observations: readonly Observation[], made: ReadonlySet<string>, now: PlantState) =>
-  | { readonly check: CheckData; readonly state: PlantState }
-  | undefined
+type Choose = (
+  observations: readonly Observation[],
+  made: ReadonlySet<string>,
+  now: PlantState,
+) => { readonly check: CheckData; readonly state: PlantState } | undefined
 
 function search(
   knowledge: Knowledge,
@@ -71,7 +73,7 @@ function search(
   let now: PlantState = 'stopped'
   for (let count = 0; count < MOST; count++) {
     const [best] = rank(knowledge, observations).causes
-    if (best?.fault === right && best.share >= SURE) return count
+    if (best && best.fault === right && best.share >= SURE) return count
     const next = choose(observations, made, now)
     if (!next) return MOST
     made.add(`${next.check.id} ${next.state}`)

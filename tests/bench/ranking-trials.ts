@@ -26,7 +26,10 @@ function drawFault(knowledge: Knowledge, draw: () => number) {
   const weights = here.map(({ frequency }) => knowledge.weights.frequency[frequency])
   let left = draw() * weights.reduce((sum, weight) => sum + weight, 0)
   const place = weights.findIndex((weight) => (left -= weight) < 0)
-  return { fault: here[place] as (typeof here)[number], severity: LEAST_SEVERITY + (1 - LEAST_SEVERITY) * draw() }
+  return {
+    fault: here[place] as (typeof here)[number],
+    severity: LEAST_SEVERITY + (1 - LEAST_SEVERITY) * draw(),
+  }
 }
 
 /** A plant with so many causes, of which each alone shows something out of the ordinary in these states. */

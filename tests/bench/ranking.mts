@@ -14,15 +14,20 @@ import { observeAll, seeded, simulate } from './simulate.ts'
 const CIRCUIT = 'pq-12'
 const SEED = 2027
 const plants = Number(process.argv[2] ?? 200)
-if (!(Number.isInteger(plants) && plants >= 10)) throw new Error('How many plants: a whole number from 10 on.')
+if (!(Number.isInteger(plants) && plants >= 10))
+  throw new Error('How many plants: a whole number from 10 on.')
 
 const knowledge = knowledgeOf(CIRCUIT)
 const source = signatureSource(CIRCUIT)
-const percent = (count: number, of: number): string => `${((100 * count) / Math.max(1, of)).toFixed(0)} %`.padStart(6)
-const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0
+const percent = (count: number, of: number): string =>
+  `${((100 * count) / Math.max(1, of)).toFixed(0)} %`.padStart(6)
+const median = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0
 
 const json = JSON.stringify(knowledge.signatures)
-console.log(`${CIRCUIT}: ${Object.keys(knowledge.signatures.faults).length} causes, seed ${SEED}, ${plants} plants a line`)
+console.log(
+  `${CIRCUIT}: ${Object.keys(knowledge.signatures.faults).length} causes, seed ${SEED}, ${plants} plants a line`,
+)
 console.log(`Signatures: ${json.length} bytes as JSON, ${gzipSync(json, { level: 9 }).length} bytes gzipped`)
 
 console.log('\nOne fault: right cause first, and among the first three')
@@ -48,13 +53,17 @@ for (const [name, choose] of Object.entries(choices)) {
   const trials = Array.from({ length: pairs }, () => trial(knowledge, source, choose, 2, draw))
   const both = (of: (one: Trial) => readonly number[]) =>
     percent(trials.filter((one) => of(one).every((place) => place < 4)).length, pairs)
-  console.log(`${name.padEnd(32)} ${both((one) => one.places)}              ${both((one) => one.groupPlaces)}`)
+  console.log(
+    `${name.padEnd(32)} ${both((one) => one.places)}              ${both((one) => one.groupPlaces)}`,
+  )
 }
 
 console.log('\nOf causes that were given a share, how many were right (one fault, all lines above)')
 for (let low = 0.1; low < 0.95; low += 0.1) {
   const given = singles.flatMap(({ ranking, faults }) =>
-    ranking.causes.filter(({ share }) => share >= low && share < low + 0.1).map((cause) => faults.includes(cause.fault)),
+    ranking.causes
+      .filter(({ share }) => share >= low && share < low + 0.1)
+      .map((cause) => faults.includes(cause.fault)),
   )
   const right = given.filter(Boolean).length
   const span = `${(100 * low).toFixed(0)} to ${(100 * low + 10).toFixed(0)} %`
@@ -65,8 +74,12 @@ const draw = seeded(SEED + 2)
 const searches = Array.from({ length: Math.ceil(plants / 5) }, () =>
   checksToCause(knowledge, source, checkStates(), draw),
 )
-console.log('\nFurther checks from one look at the return glass to the right cause with a share of half or more, median')
-console.log(`proposed ${median(searches.map((one) => one.proposed))}, in a fixed order ${median(searches.map((one) => one.fixed))}`)
+console.log(
+  '\nFurther checks from one look at the return glass to the right cause with a share of half or more, median',
+)
+console.log(
+  `proposed ${median(searches.map((one) => one.proposed))}, in a fixed order ${median(searches.map((one) => one.fixed))}`,
+)
 
 console.log('\nCauses that no reading tells apart')
 for (const group of twinsOf(knowledge)) console.log(`  ${group.join(', ')}`)
@@ -74,11 +87,17 @@ for (const group of twinsOf(knowledge)) console.log(`  ${group.join(', ')}`)
 console.log('\nThe three weakest: least often first, of causes drawn five times or more')
 const weak = [...Map.groupBy(singles, ({ faults }) => groupOf(knowledge, faults[0] ?? ''))]
   .filter(([, all]) => all.length >= 5)
-  .map(([group, all]) => ({ group, share: all.filter((one) => one.groupPlaces[0] === 0).length / all.length, all }))
+  .map(([group, all]) => ({
+    group,
+    share: all.filter((one) => one.groupPlaces[0] === 0).length / all.length,
+    all,
+  }))
   .toSorted((a, b) => a.share - b.share)
 for (const { group, share, all } of weak.slice(0, 3)) {
   const instead = all.filter((one) => one.groupPlaces[0] !== 0).map((one) => one.ranking.causes[0]?.fault)
-  console.log(`  ${group}: ${percent(share, 1)} of ${all.length}; instead ${[...new Set(instead)].join(', ')}`)
+  console.log(
+    `  ${group}: ${percent(share, 1)} of ${all.length}; instead ${[...new Set(instead)].join(', ')}`,
+  )
 }
 
 // Both are repeated, so that neither is measured cold.
@@ -94,7 +113,9 @@ const least = (run: () => void): number =>
   )
 const solve = least(() => simulate(source, plant.faults, ['full']))
 const ranking = least(() => rank(knowledge, observations))
-console.log(`\nOne ranking of ${observations.length} observations takes ${(ranking / solve).toFixed(1)} times one solve of the circuit`)
+console.log(
+  `\nOne ranking of ${observations.length} observations takes ${(ranking / solve).toFixed(1)} times one solve of the circuit`,
+)
 if (process.argv[3] === 'signatures') {
   const start = performance.now()
   computeSignatures(source)

@@ -6,17 +6,22 @@ import { glassValue } from '../../../calculators/diagnosis/glass-value.ts'
 import type { GlassView } from '../../../calculators/circuit/types.ts'
 import { knowledge } from './pq12.ts'
 
-const yaml = (name: string) => parse(readFileSync(`content/diagnosis/${name}.yaml`, 'utf8')) as Record<string, never>
+const yaml = (name: string) =>
+  parse(readFileSync(`content/diagnosis/${name}.yaml`, 'utf8')) as Record<string, never>
 
 describe('the data of the diagnosis', () => {
   it('fits its schemas', () => {
-    for (const [id, data] of Object.entries(yaml('observations'))) expect(observable.safeParse(data).error, id).toBeUndefined()
-    for (const [id, data] of Object.entries(yaml('told'))) expect(told.safeParse(data).error, id).toBeUndefined()
+    for (const [id, data] of Object.entries(yaml('observations')))
+      expect(observable.safeParse(data).error, id).toBeUndefined()
+    for (const [id, data] of Object.entries(yaml('told')))
+      expect(told.safeParse(data).error, id).toBeUndefined()
     for (const data of Object.values(yaml('weights'))) expect(weights.safeParse(data).error).toBeUndefined()
   })
 
   it('has likelihoods for the very values of everything that is told', () => {
-    const ids = Object.entries(knowledge.observables).flatMap(([id, one]) => (one.from === 'told' ? [id] : []))
+    const ids = Object.entries(knowledge.observables).flatMap(([id, one]) =>
+      one.from === 'told' ? [id] : [],
+    )
     expect(ids.sort()).toEqual(Object.keys(knowledge.told).sort())
     for (const id of ids) {
       const one = knowledge.observables[id]

@@ -18,11 +18,36 @@ describe('what cannot be read is refused by name', () => {
   it.each([
     ['no list', {}, 'observations', 'a list'],
     ['no object', [7], 'observations.0', 'an object of id'],
-    ['an unknown field', [{ id: 'smoke', value: 'none', when: 1 }], 'observations.0.when', 'id, state, value'],
-    ['an unknown id', [{ id: 'return-glas', state: 'idle', value: 'empty' }], 'observations.0.id', 'return-glass'],
-    ['another circuit’s gauge', [{ id: 'gallery-gauge', state: 'idle', value: 1 }], 'observations.0.id', 'near it'],
-    ['no state', [{ id: 'return-glass', value: 'empty' }], 'observations.0.state', 'priming, idle, part, full'],
-    ['power while priming', [{ id: 'power', state: 'priming', value: 1 }], 'observations.0.state', 'idle, part, full'],
+    [
+      'an unknown field',
+      [{ id: 'smoke', value: 'none', when: 1 }],
+      'observations.0.when',
+      'id, state, value',
+    ],
+    [
+      'an unknown id',
+      [{ id: 'return-glas', state: 'idle', value: 'empty' }],
+      'observations.0.id',
+      'return-glass',
+    ],
+    [
+      'another circuit’s gauge',
+      [{ id: 'gallery-gauge', state: 'idle', value: 1 }],
+      'observations.0.id',
+      'near it',
+    ],
+    [
+      'no state',
+      [{ id: 'return-glass', value: 'empty' }],
+      'observations.0.state',
+      'priming, idle, part, full',
+    ],
+    [
+      'power while priming',
+      [{ id: 'power', state: 'priming', value: 1 }],
+      'observations.0.state',
+      'idle, part, full',
+    ],
     ['smoke in a state', [{ id: 'smoke', state: 'full', value: 'none' }], 'observations.0.state', 'no state'],
     ['an unknown value', [{ id: 'smoke', value: 'pink' }], 'observations.0.value', 'none, black, white'],
     ['a number for a look', [{ id: 'smoke', value: 3 }], 'observations.0.value', 'none, black, white'],
@@ -63,7 +88,8 @@ describe('what cannot be right is asked about and left out', () => {
   })
 
   it.each([
-    ['psi told as kPa', 'header-gauge', 30_000 * 100, 'bar'],
+    ['a hundred times too large', 'header-gauge', 100 * 208_000, 'bar'],
+    ['kPa told as psi', 'header-gauge', 6.894757 * 208_000, 'psi'],
     ['an impossible pressure', 'header-gauge', -5e5, undefined],
     ['far more than the pump can do', 'header-gauge', 5e7, undefined],
     ['°F told as °C', 'header-temperature', 273.15 + 104, '°F'],

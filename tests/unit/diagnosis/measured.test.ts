@@ -16,4 +16,11 @@ describe('simulated plants with noise on every gauge', () => {
     expect(within(1)).toBeGreaterThan(0.65)
     expect(within(3)).toBeGreaterThan(0.85)
   })
+
+  it('have both of two causes among the first four more often than not', () => {
+    const draw = seeded(6)
+    const trials = Array.from({ length: PLANTS / 2 }, () => trial(knowledge, source, choose, 2, draw))
+    const both = trials.filter(({ groupPlaces }) => groupPlaces.every((place) => place < 4)).length
+    expect(both / trials.length).toBeGreaterThan(0.5)
+  })
 })

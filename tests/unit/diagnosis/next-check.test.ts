@@ -22,7 +22,11 @@ describe('the next check', () => {
 
   it('proposes what tells causes apart that no reading does', () => {
     const readings = knowledge.signatures.states.priming.readings.map(({ id }, place) =>
-      seen(id, 'priming', knowledge.signatures.faults['strainer-cover-draws-air']?.priming[8]?.readings[place] ?? 0),
+      seen(
+        id,
+        'priming',
+        knowledge.signatures.faults['strainer-cover-draws-air']?.priming[8]?.readings[place] ?? 0,
+      ),
     )
     const { proposals } = next([...readings, seen('return-glass', 'priming', 'bubbles')])
     expect(proposals.slice(0, 4).some(({ check }) => check.finds.length > 0)).toBe(true)

@@ -5,7 +5,8 @@ import { verdictOf } from '../../../calculators/diagnosis/verdict.ts'
 import type { Observation } from '../../../calculators/diagnosis/types.ts'
 import { knowledge, likeliest, seen, sharesOf } from './pq12.ts'
 
-const sum = (shares: Record<string, number>) => Object.values(shares).reduce((total, share) => total + share, 0)
+const sum = (shares: Record<string, number>) =>
+  Object.values(shares).reduce((total, share) => total + share, 0)
 
 const some: readonly Observation[] = [
   seen('return-glass', 'priming', 'bubbles'),
@@ -41,7 +42,10 @@ describe('the ranking', () => {
       frequency.common / frequency.rare,
       9,
     )
-    expect((shares['healthy'] ?? 0) / (shares['foot-valve-binds'] ?? 1)).toBeCloseTo(healthy / frequency.rare, 9)
+    expect((shares['healthy'] ?? 0) / (shares['foot-valve-binds'] ?? 1)).toBeCloseTo(
+      healthy / frequency.rare,
+      9,
+    )
     expect(verdictOf(rank(knowledge, []), 0)).toContain('Nothing was told')
   })
 
