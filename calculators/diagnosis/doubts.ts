@@ -36,6 +36,8 @@ function mixUp(
   largest: number,
   health: number,
 ): Doubt['perhaps'] {
+  // No mix-up of units turns a pressure or a flow round.
+  if (value < 0 && kind !== 'temperature') return undefined
   const candidates =
     kind === 'temperature'
       ? [

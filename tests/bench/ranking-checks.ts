@@ -68,7 +68,7 @@ function search(
   draw: () => number,
 ): number {
   const right = plant.faults[0]?.fault.id
-  let observations = [...first]
+  const observations = [...first]
   const made = new Set<string>()
   let now: PlantState = 'stopped'
   for (let count = 0; count < MOST; count++) {
@@ -79,7 +79,7 @@ function search(
     made.add(`${next.check.id} ${next.state}`)
     const answers = make(knowledge, plant, next.check, next.state, draw)
     const told = new Set(observations.map(({ id, state }) => `${id} ${state ?? ''}`))
-    observations = [...observations, ...answers.filter(({ id, state }) => !told.has(`${id} ${state ?? ''}`))]
+    observations.push(...answers.filter(({ id, state }) => !told.has(`${id} ${state ?? ''}`)))
     now = next.state
   }
   return MOST

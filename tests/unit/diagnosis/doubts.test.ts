@@ -88,16 +88,16 @@ describe('what cannot be right is asked about and left out', () => {
   })
 
   it.each([
-    ['a hundred times too large', 'header-gauge', 100 * 208_000, 'bar'],
-    ['kPa told as psi', 'header-gauge', 6.894757 * 208_000, 'psi'],
-    ['an impossible pressure', 'header-gauge', -5e5, undefined],
-    ['far more than the pump can do', 'header-gauge', 5e7, undefined],
-    ['°F told as °C', 'header-temperature', 273.15 + 104, '°F'],
+    ['a hundred times too large', 'header-gauge', 100 * 208_000, /bar/],
+    ['kPa told as psi', 'header-gauge', 6.894757 * 208_000, /psi/],
+    ['an impossible pressure', 'header-gauge', -5e5, /^$/],
+    ['far more than the pump can do', 'header-gauge', 5e7, /bar|thousand/],
+    ['°F told as °C', 'header-temperature', 273.15 + 104, /°F/],
   ])('%s', (_, id, value, because) => {
     const { sound, doubts } = doubtsOf(knowledge, [seen(id, 'full', value)])
     expect(sound).toEqual([])
     expect(doubts).toHaveLength(1)
-    if (because !== undefined) expect(doubts[0]?.perhaps?.because).toContain(because)
+    expect(doubts[0]?.perhaps?.because ?? '').toMatch(because)
   })
 
   it('asks no question of what the circuit can show', () => {
