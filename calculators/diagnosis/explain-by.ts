@@ -29,11 +29,25 @@ const PARTS = 4
 const PARTS_AT_EACH_CYLINDER = 2
 const PARTS_OF_PAIR = 1
 
+/** Below this share a row does not show in a sum any more. */
+const WEIGHS_NOTHING = 1e-12
+
 /** Far above the smallest number there is. */
 const LEAST_PRODUCT = 1e-200
 
 /** A weight below this share tells nothing any more. */
 const NEGLIGIBLE = 0.002
+
+/** Likelihood of each item, over the rows by their weights; what weighs nothing is passed over. */
+function expectedLikelihoods(likelihoods: Float64Array, weights: readonly number[], wide: number): number[] {
+  const sums = Array.from({ length: wide }, () => 0)
+  weights.forEach((weight, row) => {
+    if (weight < WEIGHS_NOTHING) return
+    for (let column = 0; column < wide; column++)
+      sums[column] = (sums[column] ?? 0) + weight * (likelihoods[row * wide + column] ?? 0)
+  })
+  return sums
+}
 
 /** Weighs severities against one another by what was observed. */
 function weigh(
@@ -70,9 +84,7 @@ function weigh(
     faults,
     logLikelihood: best + Math.log(sum / count),
     weights,
-    perItem: items.map((_, column) =>
-      weights.reduce((total, weight, row) => total + weight * (likelihoods[row * wide + column] ?? 0), 0),
-    ),
+    perItem: expectedLikelihoods(likelihoods, weights, wide),
   }
 }
 
@@ -82,12 +94,11 @@ function explanation(
   items: readonly Item[],
   misread: number,
 ): Explanation & { readonly weights: readonly number[] } {
-  const rows = predictions.map((prediction) => items.map((item) => expectationOf(item, prediction)))
   const likelihoodAt = (row: number, column: number): number => {
     const item = items[column] as Exclude<Item, NamedItem>
-    return likelihoodOf(item, rows[row]?.[column] as Expectation, misread)
+    return likelihoodOf(item, expectationOf(item, predictions[row] as Prediction), misread)
   }
-  const found = weigh(faults, rows.length, likelihoodAt, items)
+  const found = weigh(faults, predictions.length, likelihoodAt, items)
   return {
     ...found,
     predictions: predictions.flatMap((prediction, row) => {

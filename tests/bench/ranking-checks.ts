@@ -2,7 +2,7 @@ import { perform } from '../../calculators/checks/perform.ts'
 import type { CheckData, PlantState, StatesData } from '../../calculators/checks/types.ts'
 import { operatingStates, type OperatingState } from '../../calculators/circuit/types.ts'
 import { nextCheck } from '../../calculators/diagnosis/next-check.ts'
-import { rank } from '../../calculators/diagnosis/rank.ts'
+import { rank, type Ranking } from '../../calculators/diagnosis/rank.ts'
 import { observableId } from '../../calculators/diagnosis/items.ts'
 import type { SignatureSource } from '../../calculators/diagnosis/signatures.ts'
 import type { Knowledge, Observation } from '../../calculators/diagnosis/types.ts'
@@ -55,7 +55,7 @@ function make(
 }
 
 type Choose = (
-  observations: readonly Observation[],
+  ranking: Ranking,
   made: ReadonlySet<string>,
   now: PlantState,
 ) => { readonly check: CheckData; readonly state: PlantState } | undefined
@@ -72,9 +72,10 @@ function search(
   const made = new Set<string>()
   let now: PlantState = 'stopped'
   for (let count = 0; count < MOST; count++) {
-    const [best] = rank(knowledge, observations).causes
+    const ranking = rank(knowledge, observations)
+    const [best] = ranking.causes
     if (best && best.fault === right && best.share >= SURE) return count
-    const next = choose(observations, made, now)
+    const next = choose(ranking, made, now)
     if (!next) return MOST
     made.add(`${next.check.id} ${next.state}`)
     const answers = make(knowledge, plant, next.check, next.state, draw)
@@ -97,8 +98,8 @@ export function checksToCause(
   const seen = plant.shown.get(state)
   const first = seen ? [look(knowledge, state, seen, 0, draw)] : []
   const here = knowledge.checks.filter(({ circuits }) => circuits.includes(knowledge.signatures.circuit))
-  const proposed: Choose = (observations, made, now) =>
-    nextCheck(knowledge, rank(knowledge, observations), states, now).proposals.find(
+  const proposed: Choose = (ranking, made, now) =>
+    nextCheck(knowledge, ranking, states, now).proposals.find(
       (one) => !made.has(`${one.check.id} ${one.state}`),
     )
   // In the order of the list, as a person works down a sheet: from a glance to the spanner, first while priming.
