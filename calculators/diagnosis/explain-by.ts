@@ -29,6 +29,10 @@ const PARTS = 4
 const PARTS_AT_EACH_CYLINDER = 2
 const PARTS_OF_PAIR = 1
 
+/** Logarithms: what is so far below the best is left out of sums. */
+const FAR_BELOW = 16
+const CHECKED_EVERY = 3
+
 /** Below this share a row does not show in a sum any more. */
 const WEIGHS_NOTHING = 1e-12
 
@@ -37,6 +41,21 @@ const LEAST_PRODUCT = 1e-200
 
 /** A weight below this share tells nothing any more. */
 const NEGLIGIBLE = 0.002
+
+/** The most that the items behind each one can add to a logarithm. */
+function mostBehind(items: readonly Item[]): number[] {
+  let sum = 0
+  return items
+    .toReversed()
+    .map((item) => {
+      const behind = sum
+      // A reading is likeliest at its mean, with no other doubt than its instrument's; all others are shares.
+      if (item.from === 'reading')
+        sum += Math.log(1 / (item.instrument * Math.sqrt(2 * Math.PI)) + 1 / item.span)
+      return behind
+    })
+    .toReversed()
+}
 
 /** Likelihood of each item, over the rows by their weights; what weighs nothing is passed over. */
 function expectedLikelihoods(likelihoods: Float64Array, weights: readonly number[], wide: number): number[] {
@@ -55,12 +74,16 @@ function weigh(
   count: number,
   likelihoodAt: (row: number, column: number) => number,
   items: readonly Item[],
+  least = -Infinity,
 ) {
   const wide = items.length
   const likelihoods = new Float64Array(count * wide)
   // What hangs on names alone is the same at every severity.
   const named = items.map((item) => (item.from === 'named' ? item.share(faults) : undefined))
   const logs = new Float64Array(count)
+  const most = mostBehind(items)
+  // What lies far below the best so far shows in no sum: it is given up as soon as nothing can bring it back.
+  let best = least
   for (let row = 0; row < count; row++) {
     let log = 0
     // A logarithm for every few factors, before their product gets too small for a number.
@@ -69,14 +92,18 @@ function weigh(
       const likelihood = named[column] ?? likelihoodAt(row, column)
       likelihoods[row * wide + column] = likelihood
       product *= likelihood
+      if (column % CHECKED_EVERY === 0 && log + Math.log(product) + (most[column] ?? 0) < best - FAR_BELOW) {
+        product = 0
+        break
+      }
       if (product < LEAST_PRODUCT || product > 1 / LEAST_PRODUCT) {
         log += Math.log(product)
         product = 1
       }
     }
     logs[row] = log + Math.log(product)
+    best = Math.max(best, logs[row])
   }
-  const best = logs.reduce((most, log) => Math.max(most, log), -Infinity)
   const shares = Array.from(logs, (log) => Math.exp(log - best))
   const sum = shares.reduce((total, share) => total + share, 0)
   const weights = shares.map((share) => share / sum)
@@ -209,6 +236,7 @@ export interface Partner {
  * @param other of them
  * @param items that were observed
  * @param every so many tenths of each severity are tried: 1, or 2 to find out quickly whether it is worth it
+ * @param least logarithm of a likelihood far below which it need not be known
  */
 export function explainByTwo(
   knowledge: Knowledge,
@@ -216,6 +244,7 @@ export function explainByTwo(
   other: Partner,
   items: readonly Item[],
   every: 1 | 2,
+  least = -Infinity,
 ): Explanation {
   const { signatures, weights } = knowledge
   const health = predictHealth(signatures)
@@ -232,5 +261,5 @@ export function explainByTwo(
       weights.misread,
     )
   const faults = [...one.alone.faults, ...other.alone.faults]
-  return { ...weigh(faults, first.length * second.length, together, items), predictions: [] }
+  return { ...weigh(faults, first.length * second.length, together, items, least), predictions: [] }
 }

@@ -58,15 +58,17 @@ export function pairsOf(
   const first = [
     ...new Set([...best(({ logLikelihood }) => logLikelihood), ...best((one) => helpOf(one, healthy))]),
   ]
+  const fits = Math.max(healthy.logLikelihood, ...singles.map(({ logLikelihood }) => logLikelihood))
   return first
     .flatMap((one, place) =>
       partners
         .filter((other) => other !== one && !first.slice(0, place).includes(other))
         .map((other) => {
-          const { faults, logLikelihood } = explainByTwo(knowledge, one, other, items, 2)
+          const { faults, logLikelihood } = explainByTwo(knowledge, one, other, items, 2, fits)
           return { one, other, fit: logLikelihood + Math.log(prior(faults)) }
         }),
     )
+    .filter(({ fit }) => Number.isFinite(fit))
     .toSorted((a, b) => b.fit - a.fit)
     .slice(0, CLOSER)
     .map(({ one, other }) => explainByTwo(knowledge, one, other, items, 1))
