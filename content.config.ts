@@ -1,5 +1,6 @@
 import { defineCollection } from 'astro:content'
 import { file, glob } from 'astro/loaders'
+import * as diagnosis from './components/content/schema-diagnosis.ts'
 import * as exercises from './components/content/schema-exercise.ts'
 import { bench } from './components/content/schema-bench.ts'
 import * as schemas from './components/content/schemas.ts'
@@ -21,5 +22,14 @@ export const collections = {
   fuels: defineCollection({ loader: data('fuels'), schema: schemas.fuel }),
   checks: defineCollection({ loader: file('content/checks/checks.yaml'), schema: exercises.check }),
   checkStates: defineCollection({ loader: file('content/checks/states.yaml'), schema: exercises.checkState }),
+  observations: defineCollection({
+    loader: file('content/diagnosis/observations.yaml'),
+    schema: diagnosis.observable,
+  }),
+  told: defineCollection({ loader: file('content/diagnosis/told.yaml'), schema: diagnosis.told }),
+  diagnosisWeights: defineCollection({
+    loader: file('content/diagnosis/weights.yaml'),
+    schema: diagnosis.weights,
+  }),
   exercises: defineCollection({ loader: data('exercises'), schema: exercises.exercise }),
 }

@@ -56,7 +56,8 @@ function calibrate(model: CircuitModel): void {
  * @param model from readCircuit
  * @param conditions what surrounds it
  * @param bent what faults do to parts and conditions; nothing in health
- * @param warm a state of the same circuit to start from, which saves time and changes nothing else
+ * @param warm a state of the same circuit to start from, which saves time; where several states are at rest, as near an
+ *   empty tank, it decides which is found
  * @returns the state, or why there is none
  * @source as stated at each law; the coupling is ours
  */

@@ -1,38 +1,11 @@
 import type { Refusal } from '../calculator/types.ts'
 import type { SevereFault } from './bend-circuit.ts'
+import { nearest } from './nearest.ts'
 import type { FaultData } from './types.ts'
 
 export type FaultsReading =
   | { readonly ok: true; readonly faults: readonly SevereFault[] }
   | { readonly ok: false; readonly refusals: readonly Refusal[] }
-
-/** How many ids are offered for one that is not known. */
-const OFFERED = 3
-
-/** Letters to be changed, left out or put in, to make one text of another. */
-function lettersApart(one: string, other: string): number {
-  let row = Array.from({ length: other.length + 1 }, (_, place) => place)
-  for (let i = 1; i <= one.length; i++) {
-    const next = [i]
-    for (let j = 1; j <= other.length; j++)
-      next.push(
-        Math.min(
-          (row[j] ?? 0) + 1,
-          (next[j - 1] ?? 0) + 1,
-          (row[j - 1] ?? 0) + (one[i - 1] === other[j - 1] ? 0 : 1),
-        ),
-      )
-    row = next
-  }
-  return row[other.length] ?? 0
-}
-
-/** Words that two ids share count more than letters: 'plugged-strainer' means 'suction-strainer-plugged'. */
-function distance(one: string, other: string): number {
-  const words = new Set(one.split('-'))
-  const shared = other.split('-').filter((word) => words.has(word)).length
-  return lettersApart(one, other) - 6 * shared
-}
 
 const quoted = (value: unknown): string => `«${String(value).slice(0, 60)}»`
 
@@ -62,11 +35,10 @@ export function readFaults(given: unknown, known: readonly FaultData[], circuit:
   for (const [id, severity] of Object.entries(given)) {
     const fault = known.find((one) => one.id === id)
     const field = `faults.${id.slice(0, 60)}`
-    const near = here
-      .toSorted((one, other) => distance(id, one.id) - distance(id, other.id))
-      .slice(0, OFFERED)
-      .map((one) => one.id)
-      .join(', ')
+    const near = nearest(
+      id,
+      here.map((one) => one.id),
+    ).join(', ')
     if (!fault) refusals.push({ field, reason: `${quoted(id)} is not a fault`, accepted: `near it: ${near}` })
     else if (!Object.hasOwn(fault.bends, circuit))
       refusals.push({

@@ -4,6 +4,8 @@ import { parse } from 'yaml'
 import type { SetPoint } from '../circuit/read-figures.ts'
 import type { FuelData } from '../circuit/read-model.ts'
 import type { CircuitData } from '../circuit/types.ts'
+import type { CheckData, StatesData } from '../checks/types.ts'
+import type { Knowledge, Weights } from '../diagnosis/types.ts'
 import type { FaultData } from '../faults/types.ts'
 
 /** The handbook's data, wherever the command is started. */
@@ -46,6 +48,40 @@ export function allFuels(): Readonly<Record<string, FuelData>> {
   return Object.fromEntries(idsOf('fuels').map((id) => [id, read('fuels', id) as FuelData]))
 }
 
+/** What of a fault a person needs to know before touching it. */
+interface FaultFile {
+  readonly title: string
+  readonly confirm: string
+  readonly procedure: string
+  readonly cautions: readonly string[]
+}
+
+export const faultFile = (id: string): FaultFile => read('faults', id) as FaultFile
+
 export function allFaults(): readonly FaultData[] {
   return idsOf('faults').map((id) => ({ ...(read('faults', id) as Omit<FaultData, 'id'>), id }))
+}
+
+/** A check with how it is made. */
+export interface CheckFile extends CheckData {
+  readonly how: string
+  readonly cautions: readonly string[]
+  readonly procedure?: string
+}
+
+export function allChecks(): readonly CheckFile[] {
+  const all = read('checks', 'checks') as Readonly<Record<string, Omit<CheckFile, 'id'>>>
+  const none = { glasses: [], readings: [], feels: [], finds: [] }
+  return Object.entries(all).map(([id, check]) => ({ ...none, ...check, id }))
+}
+
+export const checkStates = (): StatesData => read('checks', 'states') as StatesData
+
+/** What is told, how likely, and what weighs causes. */
+export function diagnosisFile(): Pick<Knowledge, 'observables' | 'told' | 'weights'> {
+  return {
+    observables: read('diagnosis', 'observations') as Knowledge['observables'],
+    told: read('diagnosis', 'told') as Knowledge['told'],
+    weights: (read('diagnosis', 'weights') as { readonly causes: Weights }).causes,
+  }
 }

@@ -4,9 +4,11 @@ import { circuit } from './circuit.ts'
 import { compute } from './compute.ts'
 import { faults } from './faults.ts'
 import { list } from './list.ts'
+import { observations } from './observations.ts'
+import { rankCauses } from './rank.ts'
 
 /** A new command is a file of its own and one entry here. */
-const commands: readonly Command[] = [list, compute, circuit, faults]
+const commands: readonly Command[] = [list, compute, circuit, faults, observations, rankCauses]
 
 /** More than any table of readings needs; a wrong file is not read to its end. */
 const LONGEST_INPUT = 1_000_000
@@ -29,6 +31,8 @@ function help(): string {
     '',
     `  echo '{"wantedTemperature": "15 degC"}' | node calculators/cli.ts compute viscosity-at-temperature`,
     `  echo '{"circuit": "pq-12", "state": "full", "faults": {"suction-strainer-plugged": 0.5}}' | node calculators/cli.ts circuit`,
+    '',
+    `  echo '{"circuit": "pq-12", "observations": [{"id": "return-glass", "state": "priming", "value": "bubbles"}]}' | node calculators/cli.ts rank`,
     '',
     '`circuit` also takes "conditions": {"tankTemperature": "5 degC", "tankLevel": 0.3} and',
     '"parts": {"return-line": {"opening": 0.2}, "injectors": {"inletLoading": {"3": 50}}}.',

@@ -34,6 +34,15 @@ export function keysIn(path: string, field: string): string[] {
   return Object.keys((data[field] ?? {}) as object)
 }
 
+/** Ids under 'values' of one entry of a YAML file; none where there is no such entry. */
+export function valuesOf(path: string, entry: string): string[] {
+  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<
+    string,
+    { readonly values?: object }
+  >
+  return Object.keys(data[entry]?.values ?? {})
+}
+
 /** A text at the top of one YAML file: the circuit of a plant, say. */
 export function textIn(path: string, field: string): string {
   const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>

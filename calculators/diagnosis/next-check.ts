@@ -1,0 +1,139 @@
+import { stateMinutes } from '../checks/state-minutes.ts'
+import type { CheckData, PlantState, StatesData } from '../checks/types.ts'
+import type { OperatingState } from '../circuit/types.ts'
+import { featuresOf, type Feature } from './outcomes.ts'
+import type { Prediction } from './predict.ts'
+import type { Ranking } from './rank.ts'
+import type { Knowledge } from './types.ts'
+
+export interface ProposedCheck {
+  readonly check: CheckData
+  readonly state: PlantState
+  /** By how much it is expected to lessen what is not known. [bit] */
+  readonly tells: number
+  /** Work, with bringing the plant into the state. [min] */
+  readonly minutes: number
+  /** What it tells for its effort, by which checks are put in order. [bit/min] */
+  readonly worth: number
+}
+
+export interface NextCheck {
+  readonly proposals: readonly ProposedCheck[]
+  /** Why the engine is not to be run to learn more. */
+  readonly doNotRun?: string
+}
+
+/** A cause with a smaller share is left out of what a check is expected to tell. */
+const LEFT_FROM = 0.004
+/** From this share of causes on with which the engine is not run, it is not proposed. */
+const UNSAFE_FROM = 0.1
+/** A check that tells less is not worth the way. [bit] */
+const WORTH_A_LOOK = 0.02
+
+interface Left {
+  readonly share: number
+  readonly predictions: readonly { readonly prediction: Prediction; readonly weight: number }[]
+}
+
+/** Shares of every joint outcome of the features, for one prediction. */
+function outcomes(features: readonly Feature[], prediction: Prediction): number[] {
+  return features.reduce<number[]>(
+    (all, feature) => {
+      const shares = feature(prediction)
+      return all.flatMap((share) => shares.map((other) => share * other))
+    },
+    [1],
+  )
+}
+
+const entropy = (shares: readonly number[]): number =>
+  shares.reduce((sum, share) => (share > 0 ? sum - share * Math.log2(share) : sum), 0)
+
+function expectedGain(features: readonly Feature[], left: readonly Left[]): number {
+  const perCause = left.map(({ predictions }) =>
+    predictions.reduce<number[]>((sum, { prediction, weight }) => {
+      const shares = outcomes(features, prediction)
+      return shares.map((share, place) => (sum[place] ?? 0) + weight * share)
+    }, []),
+  )
+  const before = entropy(left.map(({ share }) => share))
+  const count = perCause[0]?.length ?? 0
+  let after = 0
+  for (let outcome = 0; outcome < count; outcome++) {
+    const joint = left.map(({ share }, place) => share * (perCause[place]?.[outcome] ?? 0))
+    const total = joint.reduce((sum, share) => sum + share, 0)
+    if (total > 0) after += total * entropy(joint.map((share) => share / total))
+  }
+  return Math.max(0, before - after)
+}
+
+/** Causes that are left, with shares that sum to one, each with the severities that weigh most. */
+function leftOf({ causes, healthy }: Ranking): Left[] {
+  const all = [
+    { share: healthy.share, predictions: healthy.predictions },
+    ...causes.map(({ share, alone }) => ({ share, predictions: alone.predictions })),
+  ].filter(({ share }) => share >= LEFT_FROM)
+  const sum = all.reduce((total, { share }) => total + share, 0)
+  return all.map(({ share, predictions }) => {
+    const heavy = predictions.toSorted((a, b) => b.weight - a.weight).slice(0, 8)
+    const weight = heavy.reduce((total, one) => total + one.weight, 0)
+    return {
+      share: share / sum,
+      predictions: heavy.map((one) => ({ ...one, weight: one.weight / weight })),
+    }
+  })
+}
+
+function unsafe({ weights, faults, observables }: Knowledge, { causes, items }: Ranking): string | undefined {
+  for (const { observation } of items) {
+    const values = weights.doNotRun.told[observation.id] ?? []
+    if (values.includes(String(observation.value)))
+      return `${observables[observation.id]?.label ?? observation.id}: with what was told the engine is not run to learn more.`
+  }
+  const likely = causes.filter(({ fault }) => weights.doNotRun.faults.includes(fault))
+  const share = likely.reduce((sum, one) => sum + one.share, 0)
+  if (share < UNSAFE_FROM) return undefined
+  const title = faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''
+  return `${title}: as long as this may be the cause, the engine is not run to learn more.`
+}
+
+/**
+ * The checks that are expected to tell most for their effort: the fall of entropy over the causes that are left, for
+ * each minute of work and way, with gauges, hands and spanners weighing more than a glance.
+ * @param knowledge of the circuit
+ * @param ranking of the causes so far
+ * @param states what it costs to bring the plant into a state [min]
+ * @param now state of the plant
+ * @returns proposals, the best first; none where nothing is left to learn
+ * @source common practice (efforts); the expected fall of entropy is the usual measure of information
+ */
+export function nextCheck(
+  knowledge: Knowledge,
+  ranking: Ranking,
+  states: StatesData,
+  now: PlantState,
+): NextCheck {
+  const { checks, signatures, weights } = knowledge
+  const left = leftOf(ranking)
+  const predictions = left.flatMap((one) => one.predictions.map(({ prediction }) => prediction))
+  const done = new Set(ranking.items.map(({ observation: { id, state } }) => `${id} ${state ?? ''}`))
+  const doNotRun = unsafe(knowledge, ranking)
+  const proposals = checks
+    .filter(({ circuits }) => circuits.includes(signatures.circuit))
+    .flatMap((check) =>
+      check.states
+        .filter((state) => doNotRun === undefined || state === 'stopped' || state === 'priming')
+        .flatMap((state): ProposedCheck[] => {
+          const operating: OperatingState | undefined = state === 'stopped' ? undefined : state
+          const features = featuresOf(knowledge, check, operating, done, predictions)
+          if (features.length === 0) return []
+          const tells = expectedGain(features, left)
+          const minutes = check.minutes + stateMinutes(now, state, states)
+          return tells < WORTH_A_LOOK
+            ? []
+            : [{ check, state, tells, minutes, worth: tells / (minutes * weights.effort[check.kind]) }]
+        }),
+    )
+    .toSorted((a, b) => b.worth - a.worth)
+  return { proposals, ...(doNotRun === undefined ? {} : { doNotRun }) }
+}

@@ -1,0 +1,143 @@
+import { plantStates, type PlantState } from '../checks/types.ts'
+import { doubtsOf, type Doubt } from '../diagnosis/doubts.ts'
+import { nextCheck, type NextCheck } from '../diagnosis/next-check.ts'
+import { rank, type RankedCause, type Ranking } from '../diagnosis/rank.ts'
+import { reasonsOf } from '../diagnosis/reasons.ts'
+import { separating, twinsOf } from '../diagnosis/twins.ts'
+import { verdictOf } from '../diagnosis/verdict.ts'
+import type { Knowledge } from '../diagnosis/types.ts'
+import { kindOf } from '../quantity/kinds.ts'
+import { formatForSystem } from '../quantity/format.ts'
+import type { Answer, Command } from './command.ts'
+import { quoted, refused } from './command.ts'
+import { allChecks, checkStates, faultFile } from './content.ts'
+import { knowledgeOf } from './knowledge.ts'
+import { readObject, RefusedInput } from './read-inputs.ts'
+import { readObservations } from './read-observations.ts'
+import { whichCircuit } from './which-circuit.ts'
+
+const FIELDS = ['plant', 'circuit', 'now', 'observations']
+const SHOWN_CAUSES = 8
+const SHOWN_PAIRS = 3
+const SHOWN_CHECKS = 3
+const SHOWN_FROM = 0.005
+
+const digits = (share: number): number => Number(share.toPrecision(4))
+
+function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause) {
+  const { title, confirm, procedure, cautions } = faultFile(cause.fault)
+  const twins = twinsOf(knowledge).find((group) => group.includes(cause.fault))
+  return {
+    fault: cause.fault,
+    title,
+    share: digits(cause.share),
+    ...(cause.cylinder === undefined ? {} : { likelyCylinder: cause.cylinder }),
+    reasons: reasonsOf(ranking, cause.alone).map(({ item, weight, words }) => ({
+      observation: item.label,
+      says: words,
+      weight: digits(weight),
+    })),
+    ...(twins
+      ? {
+          noReadingTellsItFrom: twins.filter((one) => one !== cause.fault),
+          whatWould: separating(
+            knowledge.checks.filter(({ circuits }) => circuits.includes(knowledge.signatures.circuit)),
+            twins,
+          ).map(({ id }) => id),
+        }
+      : {}),
+    confirm,
+    procedure,
+    cautions,
+  }
+}
+
+function printedDoubt(knowledge: Knowledge, { observation, says, perhaps }: Doubt) {
+  const { id, state, value } = observation
+  if (!perhaps || state === undefined) return { id, state, value, says, asks: 'Which is right?' }
+  const kind = knowledge.signatures.states[state].readings.find((one) => one.id === id)?.kind
+  if (!kind) return { id, state, value, says }
+  const text = formatForSystem(perhaps.value, kind, 'si')
+  return {
+    id,
+    state,
+    value,
+    unit: kindOf(kind).siUnit,
+    says,
+    asks: `Did you mean ${text}? So it would be if ${perhaps.because}.`,
+  }
+}
+
+function printedNext({ proposals, doNotRun }: NextCheck) {
+  const files = allChecks()
+  return {
+    ...(doNotRun === undefined ? {} : { doNotRun }),
+    nextChecks: proposals.slice(0, SHOWN_CHECKS).map(({ check, state, tells, minutes }) => {
+      const file = files.find(({ id }) => id === check.id)
+      return {
+        check: check.id,
+        label: check.label,
+        state,
+        how: file?.how,
+        minutes,
+        tells: digits(tells),
+        cautions: file?.cautions,
+        ...(file?.procedure === undefined ? {} : { procedure: file.procedure }),
+      }
+    }),
+  }
+}
+
+function nowOf(given: unknown): PlantState {
+  if (given === undefined) return 'stopped'
+  const now = plantStates.find((state) => state === given)
+  if (now === undefined)
+    throw new RefusedInput('now', `${quoted(String(given))} is no state of a plant`, plantStates.join(', '))
+  return now
+}
+
+async function answerTo(text: string): Promise<Answer> {
+  const given = readObject(text)
+  const stray = Object.keys(given).find((key) => !FIELDS.includes(key))
+  if (stray !== undefined)
+    return refused(stray.slice(0, 40), `${quoted(stray)} is not a field`, FIELDS.join(', '))
+  const now = nowOf(given['now'])
+  const knowledge = knowledgeOf(whichCircuit(given))
+  const { sound, doubts } = doubtsOf(knowledge, await readObservations(knowledge, given['observations']))
+  const ranking = rank(knowledge, sound)
+  return {
+    json: {
+      verdict: verdictOf(ranking, doubts.length),
+      advice: 'Advice to a qualified person; the engine maker’s manual comes first.',
+      questions: doubts.map((doubt) => printedDoubt(knowledge, doubt)),
+      causes: ranking.causes
+        .filter(({ share }, place) => place < SHOWN_CAUSES && share >= SHOWN_FROM)
+        .map((cause) => printedCause(knowledge, ranking, cause)),
+      shares: {
+        ...Object.fromEntries(ranking.causes.map(({ fault, share }) => [fault, share])),
+        healthy: ranking.healthy.share,
+        'nothing-here-fits': ranking.unknown,
+      },
+      twoTogether: ranking.pairs
+        .filter(({ share }, place) => place < SHOWN_PAIRS && share >= SHOWN_FROM)
+        .map(({ faults, share }) => ({ faults, share: digits(share) })),
+      ...printedNext(nextCheck(knowledge, ranking, checkStates(), now)),
+    },
+  }
+}
+
+export const rankCauses: Command = {
+  name: 'rank',
+  usage: '',
+  summary:
+    'reads plant or circuit and observations as JSON and prints causes, shares, reasons and next checks',
+  run: async (words, standardInput) => {
+    if (words.length > 0) return refused('', '`rank` takes nothing behind it', 'rank')
+    try {
+      return await answerTo(await standardInput())
+    } catch (error) {
+      if (error instanceof RefusedInput) return { refusal: error.refusal }
+      throw error
+    }
+  },
+}

@@ -1,0 +1,145 @@
+import { operatingStates, type OperatingState } from '../circuit/types.ts'
+import { observableId } from '../diagnosis/items.ts'
+import type { Knowledge, Observation } from '../diagnosis/types.ts'
+import { nearest } from '../faults/nearest.ts'
+import type { KindId } from '../quantity/types.ts'
+import { quoted } from './command.ts'
+import { isRecord, readNumber, RefusedInput, typeOf } from './read-inputs.ts'
+
+const FIELDS = ['id', 'state', 'value']
+
+/** One thing that can be told of a circuit. */
+export interface Tellable {
+  readonly id: string
+  readonly label: string
+  readonly states: readonly OperatingState[]
+  /** Ids of values with what they mean; none for a reading. */
+  readonly values?: Readonly<Record<string, string>>
+  readonly kind?: KindId
+  readonly accuracy?: number
+}
+
+function readingsOf({ signatures, observables }: Knowledge): Tellable[] {
+  const found = new Map<string, Tellable>()
+  for (const state of operatingStates)
+    for (const { id, label, kind, accuracy } of signatures.states[state].readings) {
+      const observable = observables[observableId(id)]
+      if (observable?.from !== 'reading' || !observable.states.includes(state)) continue
+      const before = found.get(id)
+      found.set(id, { id, label, kind, accuracy, states: [...(before?.states ?? []), state] })
+    }
+  return [...found.values()]
+}
+
+/** What a check that a person makes can say, as values with their sentences. */
+function checksOf({ checks, signatures }: Knowledge): Tellable[] {
+  return checks
+    .filter(({ circuits }) => circuits.includes(signatures.circuit))
+    .flatMap((check): Tellable[] => {
+      const { id, label } = check
+      if (check.feels.length > 0)
+        return [
+          {
+            id,
+            label,
+            states: operatingStates.filter((state) => check.states.includes(state)),
+            values: { passes: 'Warm as the fuel, or with a hum.', still: 'Cool and still.' },
+          },
+        ]
+      if (check.finds.length === 0) return []
+      const finds = check.finds.map(({ says }, place) => [`find-${place + 1}`, says] as const)
+      return [
+        { id, label, states: [], values: { ...Object.fromEntries(finds), nothing: check.otherwise ?? '' } },
+      ]
+    })
+}
+
+/**
+ * Everything that can be told of a circuit: glasses, instruments, what the model does not give, and checks made.
+ * @param knowledge of the circuit
+ */
+export function tellables(knowledge: Knowledge): Tellable[] {
+  const { observables, signatures } = knowledge
+  const chosen = Object.entries(observables).flatMap(([id, observable]): Tellable[] => {
+    const { label, circuits } = observable
+    if (observable.from === 'reading' || !circuits.includes(signatures.circuit)) return []
+    const states = observable.from === 'glass' ? observable.states : []
+    return [{ id, label, states, values: observable.values }]
+  })
+  return [...chosen, ...readingsOf(knowledge), ...checksOf(knowledge)]
+}
+
+function stateOf(field: string, known: Tellable, given: unknown): OperatingState | undefined {
+  const accepted = known.states.join(', ')
+  if (known.states.length === 0) {
+    if (given === undefined) return undefined
+    throw new RefusedInput(`${field}.state`, `${known.label} hangs on no state`, 'no state')
+  }
+  const state = known.states.find((one) => one === given)
+  if (state === undefined)
+    throw new RefusedInput(
+      `${field}.state`,
+      given === undefined
+        ? `${known.label}: no state is given`
+        : `${known.label} is not seen in the state ${quoted(String(given))}`,
+      accepted,
+    )
+  return state
+}
+
+async function valueOf(field: string, known: Tellable, value: unknown): Promise<string | number> {
+  if (known.kind !== undefined) {
+    const read = await readNumber(`${field}.value`, known.label, value, known.kind)
+    if (Number.isFinite(read)) return read
+    throw new RefusedInput(`${field}.value`, `${known.label} is ${String(read)}`, 'a finite number')
+  }
+  const values = Object.keys(known.values ?? {})
+  if (typeof value === 'string' && values.includes(value)) return value
+  throw new RefusedInput(
+    `${field}.value`,
+    `${known.label}: ${typeof value === 'string' ? quoted(value) : typeOf(value)} is no value of it`,
+    values.join(', '),
+  )
+}
+
+/**
+ * What was observed, out of a list of objects {id, state, value}.
+ * @param knowledge of the circuit
+ * @param given the list; readings as numbers in SI or texts with a unit
+ * @throws RefusedInput where an id, a state or a value is not known, naming what is near or accepted
+ */
+export async function readObservations(knowledge: Knowledge, given: unknown): Promise<Observation[]> {
+  if (!Array.isArray(given))
+    throw new RefusedInput(
+      'observations',
+      `observations is ${typeOf(given)}`,
+      'a list such as [{"id": "return-glass", "state": "priming", "value": "bubbles"}]',
+    )
+  const known = tellables(knowledge)
+  const ids = known.map(({ id }) => id)
+  const read: Observation[] = []
+  for (const [index, one] of (given as readonly unknown[]).entries()) {
+    const field = `observations.${index}`
+    if (!isRecord(one))
+      throw new RefusedInput(field, `it is ${typeOf(one)}`, 'an object of id, state and value')
+    const stray = Object.keys(one).find((key) => !FIELDS.includes(key))
+    if (stray !== undefined)
+      throw new RefusedInput(
+        `${field}.${stray.slice(0, 40)}`,
+        `${quoted(stray)} is not a field`,
+        FIELDS.join(', '),
+      )
+    const id = typeof one['id'] === 'string' ? one['id'] : ''
+    const found = known.find((each) => each.id === id)
+    if (!found)
+      throw new RefusedInput(
+        `${field}.id`,
+        `${quoted(id)} is nothing that can be told of this circuit`,
+        `near it: ${nearest(id, ids).join(', ')}; all are listed by \`observations\``,
+      )
+    const state = stateOf(field, found, one['state'])
+    const value = await valueOf(field, found, one['value'])
+    read.push({ id, value, ...(state === undefined ? {} : { state }) })
+  }
+  return read
+}

@@ -1,0 +1,126 @@
+import { z } from 'astro/zod'
+import { operatingStates } from '../../calculators/circuit/types.ts'
+import { circuitId, faultId, list, sentence, text } from './fields.ts'
+import { idsOfFile, valuesOf } from './ids.ts'
+
+const share = z.number().min(0).max(1)
+const common = {
+  label: text,
+  circuits: list(circuitId, 1, 'at least one circuit'),
+}
+const states = list(z.enum(operatingStates), 1, 'at least one of priming, idle, part, full')
+const values = z.record(z.string(), sentence)
+
+const glass = z
+  .strictObject({
+    from: z.literal('glass'),
+    ...common,
+    states,
+    values,
+    /** What is there → what is said instead → share: our estimates. */
+    mistaken: z.record(z.string(), z.record(z.string(), share)),
+  })
+  .superRefine((data, context) => {
+    const known = Object.keys(data.values)
+    const allowed = known.join(', ')
+    for (const [there, said] of Object.entries(data.mistaken)) {
+      for (const value of [there, ...Object.keys(said)])
+        if (!known.includes(value))
+          context.addIssue({
+            code: 'custom',
+            path: ['mistaken', there],
+            message: `«${value}» is no value of this glass; allowed: ${allowed}`,
+          })
+      if (Object.values(said).reduce((sum, one) => sum + one, 0) >= 0.5)
+        context.addIssue({
+          code: 'custom',
+          path: ['mistaken', there],
+          message: 'half or more is told wrongly; allowed: shares that leave more than half right',
+        })
+    }
+  })
+
+const reading = z.strictObject({
+  from: z.literal('reading'),
+  ...common,
+  states,
+  /** By how much sound plants differ: one standard deviation, a share of the value. */
+  spread: z.number().positive().max(0.5),
+})
+
+const toldObservable = z.strictObject({ from: z.literal('told'), ...common, values })
+
+/** Something that a person sees, reads or tells; the key is its id. */
+export const observable = z.union([glass, reading, toldObservable])
+
+const shares = z
+  .record(z.string(), z.number().gt(0).lt(1))
+  .refine((all) => Math.abs(Object.values(all).reduce((sum, one) => sum + one, 0) - 1) < 1e-9, {
+    error: 'the shares do not sum to one; allowed: every value above 0, all together 1',
+  })
+
+/** How often each value of an observable is told; the key is the observable's id. */
+export const told = z
+  .strictObject({
+    otherwise: shares,
+    given: z.array(z.strictObject({ faults: list(faultId, 1, 'at least one fault'), shares, why: sentence })),
+  })
+  .superRefine(({ otherwise, given }, context) => {
+    const known = Object.keys(otherwise).sort().join(', ')
+    const seen = new Set<string>()
+    given.forEach((one, index) => {
+      if (Object.keys(one.shares).sort().join(', ') !== known)
+        context.addIssue({
+          code: 'custom',
+          path: ['given', index, 'shares'],
+          message: `other values than otherwise; allowed: ${known}`,
+        })
+      for (const fault of one.faults) {
+        if (seen.has(fault))
+          context.addIssue({
+            code: 'custom',
+            path: ['given', index, 'faults'],
+            message: `«${fault}» stands twice; allowed: each fault once`,
+          })
+        seen.add(fault)
+      }
+    })
+  })
+
+const byFrequency = z.strictObject({
+  common: z.number().positive(),
+  occasional: z.number().positive(),
+  rare: z.number().positive(),
+})
+
+/** What weighs causes and checks against one another. */
+export const weights = z.strictObject({
+  frequency: byFrequency,
+  healthy: z.number().positive(),
+  unknown: z.number().positive(),
+  second: byFrequency,
+  misread: z.number().gt(0).max(0.2),
+  inspection: z.strictObject({ finds: z.number().gt(0.5).lt(1), falseAlarm: z.number().gt(0).lt(0.5) }),
+  effort: z.strictObject({
+    glance: z.number().min(1),
+    gauge: z.number().min(1),
+    hand: z.number().min(1),
+    spanner: z.number().min(1),
+  }),
+  doNotRun: z.strictObject({
+    faults: z.array(faultId),
+    told: z.record(z.string(), z.array(text)).superRefine((all, context) => {
+      const known = idsOfFile('diagnosis/observations.yaml')
+      for (const [id, said] of Object.entries(all)) {
+        const values = valuesOf('diagnosis/observations.yaml', id)
+        for (const value of said)
+          if (!values.includes(value))
+            context.addIssue({
+              code: 'custom',
+              path: [id],
+              message: `«${value}» is no value of «${id}»; allowed: ${values.join(', ') || known.join(', ')}`,
+            })
+      }
+    }),
+  }),
+})

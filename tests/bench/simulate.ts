@@ -1,0 +1,110 @@
+import type { CircuitState, OperatingState } from '../../calculators/circuit/types.ts'
+import { measureOf, observableId } from '../../calculators/diagnosis/items.ts'
+import { shownOf, solveWith, type SignatureSource } from '../../calculators/diagnosis/signatures.ts'
+import type { Knowledge, Observation, Shown } from '../../calculators/diagnosis/types.ts'
+import type { SevereFault } from '../../calculators/faults/bend-circuit.ts'
+
+/** A small generator with a seed (mulberry32), so that a run can be repeated. */
+export function seeded(seed: number): () => number {
+  let state = seed
+  return () => {
+    state = (state + 0x6d2b79f5) | 0
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296
+  }
+}
+
+const normal = (draw: () => number): number =>
+  Math.sqrt(-2 * Math.log(1 - draw())) * Math.cos(2 * Math.PI * draw())
+
+export interface Simulated {
+  readonly faults: readonly SevereFault[]
+  /** What the circuit shows in each state that was solved. */
+  readonly shown: ReadonlyMap<OperatingState, Shown>
+}
+
+/** The circuit with faults in these states, solved at the very severities; nothing where it has no state. */
+export function simulate(
+  source: SignatureSource,
+  faults: readonly SevereFault[],
+  states: readonly OperatingState[],
+): Simulated | undefined {
+  const shown = new Map<OperatingState, Shown>()
+  let warm: CircuitState | undefined
+  for (const state of states) {
+    const solved = solveWith(source, state, faults, warm)
+    if (!solved.ok) return undefined
+    warm = solved
+    shown.set(state, shownOf(source, solved))
+  }
+  return { faults, shown }
+}
+
+/** Standard deviation of a reading: the instrument's, and that among sound plants. */
+function deviation(knowledge: Knowledge, state: OperatingState, place: number, value: number): number {
+  const { instrument, spread } = measureOf(knowledge, state, place)
+  return Math.hypot(instrument, spread * value)
+}
+
+/** Whether at least one thing is out of the ordinary: a glass that looks otherwise, or a reading two deviations off. */
+export function outOfTheOrdinary(knowledge: Knowledge, { shown }: Simulated): boolean {
+  return [...shown].some(([state, seen]) => {
+    const { health } = knowledge.signatures.states[state]
+    return (
+      seen.glasses.some((value, place) => value !== health.glasses[place]) ||
+      seen.readings.some((value, place) => {
+        const sound = health.readings[place] ?? value
+        return Math.abs(value - sound) > 2 * deviation(knowledge, state, place, sound)
+      })
+    )
+  })
+}
+
+/** What a person says of a glass: mostly what is there. */
+function said(knowledge: Knowledge, glass: string, there: string, draw: () => number): string {
+  const observable = knowledge.observables[glass]
+  if (observable?.from !== 'glass') return there
+  let left = draw()
+  for (const [other, share] of Object.entries(observable.mistaken[there] ?? {})) {
+    left -= share
+    if (left < 0) return other
+  }
+  return there
+}
+
+/** One look at a glass. */
+export function look(
+  knowledge: Knowledge,
+  state: OperatingState,
+  seen: Shown,
+  place: number,
+  draw: () => number,
+): Observation {
+  const id = knowledge.signatures.glasses[place] ?? ''
+  return { id, state, value: said(knowledge, id, seen.glasses[place] ?? '', draw) }
+}
+
+/** One reading with its noise. */
+export function readOff(
+  knowledge: Knowledge,
+  state: OperatingState,
+  seen: Shown,
+  place: number,
+  draw: () => number,
+): Observation {
+  const value = seen.readings[place] ?? 0
+  const id = knowledge.signatures.states[state].readings[place]?.id ?? ''
+  const noisy = value + deviation(knowledge, state, place, value) * normal(draw)
+  const observable = knowledge.observables[observableId(id)]
+  if (observable?.from !== 'reading') throw new Error(`${id} is no reading`)
+  return { id, state, value: noisy }
+}
+
+/** All glasses and instruments of the states that were solved. */
+export function observeAll(knowledge: Knowledge, { shown }: Simulated, draw: () => number): Observation[] {
+  return [...shown].flatMap(([state, seen]) => [
+    ...seen.glasses.map((_, place) => look(knowledge, state, seen, place, draw)),
+    ...seen.readings.map((_, place) => readOff(knowledge, state, seen, place, draw)),
+  ])
+}

@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest'
+import { doubtsOf } from '../../../calculators/diagnosis/doubts.ts'
+import { readObservations, tellables } from '../../../calculators/terminal/read-observations.ts'
+import { RefusedInput } from '../../../calculators/terminal/read-inputs.ts'
+import { knowledge, seen } from './pq12.ts'
+
+async function refusal(given: unknown) {
+  try {
+    await readObservations(knowledge, given)
+  } catch (error) {
+    if (error instanceof RefusedInput) return error.refusal
+    throw error
+  }
+  throw new Error('it was accepted')
+}
+
+describe('what cannot be read is refused by name', () => {
+  it.each([
+    ['no list', {}, 'observations', 'a list'],
+    ['no object', [7], 'observations.0', 'an object of id'],
+    [
+      'an unknown field',
+      [{ id: 'smoke', value: 'none', when: 1 }],
+      'observations.0.when',
+      'id, state, value',
+    ],
+    [
+      'an unknown id',
+      [{ id: 'return-glas', state: 'idle', value: 'empty' }],
+      'observations.0.id',
+      'return-glass',
+    ],
+    [
+      'another circuit’s gauge',
+      [{ id: 'gallery-gauge', state: 'idle', value: 1 }],
+      'observations.0.id',
+      'near it',
+    ],
+    [
+      'no state',
+      [{ id: 'return-glass', value: 'empty' }],
+      'observations.0.state',
+      'priming, idle, part, full',
+    ],
+    [
+      'power while priming',
+      [{ id: 'power', state: 'priming', value: 1 }],
+      'observations.0.state',
+      'idle, part, full',
+    ],
+    ['smoke in a state', [{ id: 'smoke', state: 'full', value: 'none' }], 'observations.0.state', 'no state'],
+    ['an unknown value', [{ id: 'smoke', value: 'pink' }], 'observations.0.value', 'none, black, white'],
+    ['a number for a look', [{ id: 'smoke', value: 3 }], 'observations.0.value', 'none, black, white'],
+    ['a wrong unit', [{ id: 'header-gauge', state: 'full', value: '3 kg' }], 'observations.0.value', 'Pa'],
+    ['infinity', [{ id: 'header-gauge', state: 'full', value: Infinity }], 'observations.0.value', 'finite'],
+  ])('%s', async (_, given, field, accepted) => {
+    const found = await refusal(given)
+    expect(found.field).toBe(field)
+    expect(found.accepted).toContain(accepted)
+  })
+
+  it('reads a text with a unit', async () => {
+    const [read] = await readObservations(knowledge, [{ id: 'header-gauge', state: 'full', value: '30 psi' }])
+    expect(read?.value).toBeCloseTo(206_843, 0)
+  })
+
+  it('lists what can be told, each once', () => {
+    const ids = tellables(knowledge).map(({ id }) => id)
+    expect(new Set(ids).size).toBe(ids.length)
+    expect(ids).toEqual(expect.arrayContaining(['return-glass', 'exhaust-12', 'smoke', 'wet-the-joints']))
+  })
+})
+
+describe('what cannot be right is asked about and left out', () => {
+  it('told twice, and differently', () => {
+    const { sound, doubts } = doubtsOf(knowledge, [
+      seen('return-glass', 'full', 'empty'),
+      seen('return-glass', 'full', 'full-and-clear'),
+      seen('bypass-glass', 'full', 'empty'),
+    ])
+    expect(sound.map(({ id }) => id)).toEqual(['bypass-glass'])
+    expect(doubts).toHaveLength(2)
+  })
+
+  it('told twice alike counts once', () => {
+    const twice = [seen('return-glass', 'full', 'empty'), seen('return-glass', 'full', 'empty')]
+    expect(doubtsOf(knowledge, twice)).toEqual({ sound: twice.slice(0, 1), doubts: [] })
+  })
+
+  it.each([
+    ['a hundred times too large', 'header-gauge', 100 * 208_000, /bar/],
+    ['kPa told as psi', 'header-gauge', 6.894757 * 208_000, /psi/],
+    ['an impossible pressure', 'header-gauge', -5e5, /^$/],
+    ['far more than the pump can do', 'header-gauge', 5e7, /bar|thousand/],
+    ['°F told as °C', 'header-temperature', 273.15 + 104, /°F/],
+  ])('%s', (_, id, value, because) => {
+    const { sound, doubts } = doubtsOf(knowledge, [seen(id, 'full', value)])
+    expect(sound).toEqual([])
+    expect(doubts).toHaveLength(1)
+    expect(doubts[0]?.perhaps?.because ?? '').toMatch(because)
+  })
+
+  it('asks no question of what the circuit can show', () => {
+    const { readings } = knowledge.signatures.states.full
+    for (const fault of Object.values(knowledge.signatures.faults))
+      for (const shown of fault.full)
+        expect(
+          doubtsOf(
+            knowledge,
+            readings.map(({ id }, place) => seen(id, 'full', shown.readings[place] ?? 0)),
+          ).doubts,
+        ).toEqual([])
+  })
+})
