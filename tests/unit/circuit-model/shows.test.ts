@@ -129,8 +129,8 @@ describe('what is refused', () => {
       { tankTemperature: 25 },
       /Temperature of the tank: 25 K is outside what the model covers/,
     ],
-    ['level', { tankLevel: 1.2 }, /tankLevel: 1.2 is outside/],
-    ['pressure of the air', { airPressure: Number.NaN }, /airPressure: NaN Pa is outside/],
+    ['level', { tankLevel: 1.2 }, /Level of the tank: 1.2 is outside/],
+    ['pressure of the air', { airPressure: Number.NaN }, /Pressure of the air: NaN Pa is outside/],
   ])('%s', (_, others, reason) => {
     const state = solveCircuit(model, conditionsOf(model, 'idle', others))
     expect(state).toEqual({ ok: false, reason: expect.stringMatching(reason) })

@@ -67,7 +67,11 @@ describe('circuit', () => {
       '',
       /out of range; accepted: 0 to 1/,
     ],
-    [{ circuit: 'pq-12', state: 'idle', conditions: { tankLevel: 4 } }, '', /tankLevel: 4 is outside/],
+    [
+      { circuit: 'pq-12', state: 'idle', conditions: { tankLevel: 4 } },
+      '',
+      /Level of the tank: 4 is outside/,
+    ],
   ])('%j is refused', async (given, field, reason) => {
     expect(await run(given)).toEqual({
       refusal: { field, reason: expect.stringMatching(reason), accepted: expect.stringMatching(/./) },
