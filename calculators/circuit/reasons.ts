@@ -20,7 +20,7 @@ export function reasonOf(
   const label = (link && model.parts[link.part]?.label) ?? node?.label ?? worst
   const bent = model.parts.flatMap((part, place) =>
     Object.entries(parameters.values[place] ?? {}).some(
-      ([id, value]) => !ONLY_SEEN.has(id) && value !== part.values[id],
+      ([id, value]) => !ONLY_SEEN.has(id) && value !== part.values[id as keyof typeof part.values],
     )
       ? [part.label]
       : [],

@@ -101,8 +101,9 @@ function weigh(
         product = 1
       }
     }
-    logs[row] = log + Math.log(product)
-    best = Math.max(best, logs[row])
+    const whole = log + Math.log(product)
+    logs[row] = whole
+    best = Math.max(best, whole)
   }
   const shares = Array.from(logs, (log) => Math.exp(log - best))
   const sum = shares.reduce((total, share) => total + share, 0)
