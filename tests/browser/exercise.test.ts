@@ -106,7 +106,8 @@ describe('an exercise', () => {
 
   it('says so when what was kept does not fit, and starts afresh', async () => {
     await withExercise(async ({ page }) => {
-      await page.evaluate(
+      // Before the page's own scripts: after them, the page that is left could still write what it keeps.
+      await page.addInitScript(
         (key) => localStorage.setItem(key, '{"version":1,"acts":[{"state":"idle","check":"gone"}]}'),
         `clear-return:exercise:${NUMBER}`,
       )
