@@ -28,9 +28,11 @@ function batch(call: () => void, calls: number): number {
   return (performance.now() - start) / calls
 }
 
+/** The least of three, since other work on the machine makes a batch look longer than it is. */
 function callsInABatch(call: () => void): number {
   let calls = 1
-  for (let elapsed = 0; elapsed < BATCH_MS; calls *= 2) elapsed = batch(call, calls) * calls
+  for (let elapsed = 0; elapsed < BATCH_MS; calls *= 2)
+    elapsed = Math.min(...[1, 2, 3].map(() => batch(call, calls) * calls))
   return calls
 }
 
@@ -78,7 +80,7 @@ export async function solveTimes(
   const ours = () => {
     const laws = variants[turn++ % 2] ?? []
     const start = begin === 'warm' ? { start: solution.flows } : {}
-    solution = solveNet(prepared, { laws }, { ...start, tolerance: ourAccuracy })
+    solution = solveNet(prepared, { laws }, { ...start, into: solution, tolerance: ourAccuracy })
   }
 
   const project = await openEngine(circuit, theirAccuracy)
@@ -114,6 +116,7 @@ export async function allTimes(): Promise<SolveTimes[]> {
     ['warm', 1e-5, 1e-5],
     ['warm', 1e-9, 1e-5],
     ['warm', 1e-3, 1e-3],
+    ['cold', 1e-3, 1e-3],
     ['cold', 1e-5, 1e-5],
     ['cold', 1e-9, 1e-5],
   ] as const)

@@ -23,12 +23,11 @@ export interface Pass {
 }
 
 /**
- * Evaluates all laws at the flows and sets up the equations for the change of the pressures, in one pass.
- * @param prepared from prepareNet; rest, conductance, matrix and right side are written
+ * Evaluates all laws at the flows.
+ * @param prepared from prepareNet; rest and conductance are written
  * @param laws one for each link, from Law
  * @param flows by link [m³/s]
- * @param outflows by node [m³/s]; undefined for none
- * @param pass is filled in, from Pass
+ * @param pass along, change and flow are filled in, from Pass
  * @returns whether all laws gave finite numbers
  * @source common practice (global gradient form of Todini and Pilati)
  */
@@ -36,15 +35,9 @@ export function evaluate(
   prepared: PreparedNet,
   laws: readonly Law[],
   flows: Float64Array,
-  outflows: ArrayLike<number> | undefined,
   pass: Pass,
 ): boolean {
-  const { from, to, between, matrix, right, pressure, conductance, rest, step, slotOfNode, loss } = prepared
-  matrix.fill(0)
-  if (outflows === undefined) right.fill(0)
-  else
-    for (let node = 0; node < slotOfNode.length; node++)
-      right[slotOfNode[node] as number] = -(outflows[node] as number)
+  const { from, to, pressure, conductance, rest, step, loss } = prepared
   let along = 0
   let mostChange = 0
   let mostFlow = 0
@@ -52,22 +45,13 @@ export function evaluate(
     const flow = flows[link] as number
     ;(laws[link] as Law)(flow, loss)
     const conducts = 1 / (loss.slope > LEAST_SLOPE ? loss.slope : LEAST_SLOPE)
-    const one = from[link] as number
-    const other = to[link] as number
-    const left = (pressure[one] as number) - (pressure[other] as number) - loss.drop
-    const change = conducts * left
+    const left =
+      (pressure[from[link] as number] as number) - (pressure[to[link] as number] as number) - loss.drop
     along -= left * (step[link] as number)
-    const changes = Math.abs(change)
-    if (changes > mostChange) mostChange = changes
+    const change = Math.abs(conducts * left)
+    if (change > mostChange) mostChange = change
     const size = Math.abs(flow)
     if (size > mostFlow) mostFlow = size
-    const wanted = flow + change
-    const off = between[link] as number
-    matrix[one] = (matrix[one] as number) + conducts
-    matrix[other] = (matrix[other] as number) + conducts
-    matrix[off] = (matrix[off] as number) - conducts
-    right[one] = (right[one] as number) - wanted
-    right[other] = (right[other] as number) + wanted
     rest[link] = left
     conductance[link] = conducts
   }
@@ -79,8 +63,41 @@ export function evaluate(
 }
 
 /**
+ * Sets up the equations for the change of the pressures.
+ * @param prepared from prepareNet, after evaluate; matrix and right side are written
+ * @param flows by link [m³/s]
+ * @param outflows by node [m³/s]; undefined for none
+ * @returns nothing
+ * @source common practice (global gradient form of Todini and Pilati)
+ */
+export function setUp(
+  prepared: PreparedNet,
+  flows: Float64Array,
+  outflows: ArrayLike<number> | undefined,
+): void {
+  const { from, to, between, matrix, right, conductance, rest, slotOfNode } = prepared
+  matrix.fill(0)
+  if (outflows === undefined) right.fill(0)
+  else
+    for (let node = 0; node < slotOfNode.length; node++)
+      right[slotOfNode[node] as number] = -(outflows[node] as number)
+  for (let link = 0; link < from.length; link++) {
+    const conducts = conductance[link] as number
+    const wanted = (flows[link] as number) + conducts * (rest[link] as number)
+    const one = from[link] as number
+    const other = to[link] as number
+    const off = between[link] as number
+    matrix[one] = (matrix[one] as number) + conducts
+    matrix[other] = (matrix[other] as number) + conducts
+    matrix[off] = (matrix[off] as number) - conducts
+    right[one] = (right[one] as number) - wanted
+    right[other] = (right[other] as number) + wanted
+  }
+}
+
+/**
  * Solves the equations by L·D·Lᵀ and adds the changes to the pressures.
- * @param prepared from prepareNet, after evaluate
+ * @param prepared from prepareNet, after setUp
  * @returns undefined, or the slot of a node that nothing holds
  * @source common practice (right-looking factorisation with the forward substitution in it)
  */

@@ -20,7 +20,6 @@ const MOST_TRIALS = 40
  * @param prepared from prepareNet, with the step in it
  * @param laws one for each link, from Law
  * @param flows by link after the whole step [m³/s], changed in place
- * @param outflows by node [m³/s]; undefined for none
  * @param pass what evaluate and changeFlows found, from Pass; filled in again
  * @param balanced whether the flows were balanced before the step [-]; else only laws without a finite value shorten it
  * @param iteration how many went before [-]
@@ -31,7 +30,6 @@ export function shortenStep(
   prepared: PreparedNet,
   laws: readonly Law[],
   flows: Float64Array,
-  outflows: ArrayLike<number> | undefined,
   pass: Pass,
   balanced: boolean,
   iteration: number,
@@ -55,7 +53,7 @@ export function shortenStep(
     for (let link = 0; link < flows.length; link++)
       flows[link] = (flows[link] as number) + (next - share) * (step[link] as number)
     share = next
-    evaluate(prepared, laws, flows, outflows, pass)
+    evaluate(prepared, laws, flows, pass)
     if (far()) {
       ;[high, highValue] = [share, pass.along]
       // A bound that stays twice counts half: else a bent curve would bring the other on by small steps only.
@@ -70,6 +68,6 @@ export function shortenStep(
   if (Number.isFinite(pass.along)) return share
   for (let link = 0; link < flows.length; link++)
     flows[link] = (flows[link] as number) - share * (step[link] as number)
-  evaluate(prepared, laws, flows, outflows, pass)
+  evaluate(prepared, laws, flows, pass)
   return 0
 }

@@ -113,6 +113,12 @@ describe('solves what can be worked by hand', () => {
     expect(cold.iterations).toBeGreaterThan(1)
     expect(warm.iterations).toBe(1)
     expect(warm.pressures[1]).toBeCloseTo(cold.pressures[1] ?? Number.NaN, 4)
+    const found = Array.from(cold.flows)
+    const again = solveNet(prepared, {}, { start: cold.flows, into: cold })
+    expect(again.flows).toBe(cold.flows)
+    expect(again.pressures).toBe(cold.pressures)
+    expect(again.iterations).toBe(1)
+    for (const [place, flow] of found.entries()) expect(again.flows[place]).toBeCloseTo(flow, 12)
   })
 })
 
