@@ -45,6 +45,7 @@ for (const [id, load] of Object.entries(catalogue)) {
 }
 
 await import('./network.mts')
+await import('./state.mts')
 
 // Last, since it needs a built site.
 if (existsSync('dist/index.html')) await import('./keystroke.mts')
