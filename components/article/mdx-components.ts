@@ -14,6 +14,7 @@ import Quantity from './Quantity.astro'
 import SetPointTable from './SetPointTable.astro'
 import Setpoint from './Setpoint.astro'
 import Sketch from './Sketch.astro'
+import SketchFigure from './SketchFigure.astro'
 import Table from './Table.astro'
 
 /** What an article can use without an import, and what stands in for plain Markdown elements. */
@@ -34,5 +35,6 @@ export const mdxComponents = {
   SetPointTable,
   Setpoint,
   Sketch,
+  SketchFigure,
   table: Table,
 }

@@ -32,6 +32,7 @@ function idAttributes(): Readonly<Record<string, readonly [readonly string[], Re
     'SetPointTable of': [setPoints, quotedTexts],
     'Caution id': [idsOfFile('cautions/cautions.yaml'), asItStands],
     'Quantity kind': [Object.keys(kinds), asItStands],
+    'SketchFigure kind': [Object.keys(kinds), asItStands],
     'Calculator id': [calculatorIds(), asItStands],
     'Calculator fuel': [idsOfFolder('fuels'), asItStands],
     'Calculator setPoints': [setPoints, valuesOfObject],

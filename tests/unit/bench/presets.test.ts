@@ -105,6 +105,47 @@ describe('what the articles say of their benches', () => {
       expect(glass('return-glass', at(severity))?.words).toBe('full and clear')
   })
 
+  it('slime: vacuum and both drops climb together, the glass stays clear; plugged secondaries move one gauge', () => {
+    const { glass, reading, stateOf } = of('slime-on-three-filters')
+    const gauges = ['suction-vacuum-gauge', 'primary-drop-gauge', 'secondary-drop-gauge']
+    for (const name of gauges)
+      for (const [less, more] of [
+        [0, 0.4],
+        [0.4, 0.8],
+      ] as const)
+        expect(reading(name, fault('microbial-slime', more))).toBeGreaterThan(
+          reading(name, fault('microbial-slime', less)) * 1.3,
+        )
+    expect(glass('return-glass', fault('microbial-slime', 0.8))?.words).toBe('full and clear')
+    const one = changesAgainst(stateOf({ faults: {} }), stateOf(fault('secondary-filters-plugged', 0.2)))
+    expect(one.map(({ id }) => id)).toEqual(['secondary-drop-gauge'])
+  })
+
+  it('hot tank: header, drop, return flow and power fall as the article says; the glass stays clear', () => {
+    const { glass, reading } = of('hot-tank')
+    const share = (name: string) => reading(name) / reading(name, { faults: {} })
+    expect(share('header-gauge')).toBeCloseTo(0.9, 1)
+    expect(share('secondary-drop-gauge')).toBeLessThan(2 / 3)
+    expect(share('return-flow')).toBeCloseTo(11 / 12, 2)
+    expect(share('power')).toBeCloseTo(0.98, 2)
+    expect(glass('return-glass')?.words).toBe('full and clear')
+    const worn = fault('pump-worn', 0.5)
+    expect(reading('header-temperature', worn)).toBeCloseTo(reading('header-temperature', { faults: {} }), 0)
+    expect(reading('header-gauge', worn)).toBeLessThan(reading('header-gauge', { faults: {} }))
+  })
+
+  it('weak feed pressure: both gauges fall by as much, heat and glass stay, then the pumps do not fill', () => {
+    const { glass, reading, stateOf } = of('weak-feed-pressure-on-the-booster')
+    const fall = (name: string, severity: number) =>
+      reading(name, { faults: {} }) - reading(name, fault('feed-pressure-valve-weak', severity))
+    expect(fall('header-gauge', 0.5) / fall('feed-gauge', 0.5)).toBeCloseTo(1, 1)
+    expect(Math.abs(fall('header-temperature', 1))).toBeLessThan(1)
+    expect(glass('return-glass')?.words).toBe('full and clear')
+    expect(fall('power', 0.5)).toBeLessThan(1e3)
+    const texts = stateOf(fault('feed-pressure-valve-weak', 1)).remarks.map(({ text }) => text)
+    expect(texts.some((text) => text.includes('does not fill'))).toBe(true)
+  })
+
   it('worn pump: the return flow falls before the header gauge tells; cold fuel brings some of it back', () => {
     const { glass, reading, stateOf } = of('worn-pump')
     const changes = changesAgainst(stateOf({ faults: {} }), stateOf(fault('pump-worn', 0.3)))

@@ -1,0 +1,144 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { doubleLogarithm } from '../../../calculators/fuel/viscosity-walther.ts'
+import {
+  LOG_BOOK,
+  chartX,
+  chartY,
+  drawnCurves,
+  placeOf,
+  trendX,
+  trendY,
+  valueAt,
+  type Axis,
+} from './drawn-curves.ts'
+import { fuel, setPoint } from './plant-and-fuels.ts'
+
+// A curve in a sketch is a statement: its corners must lie where the equation puts them, to half a drawn millimetre.
+
+const CLOSE = 0.6
+const articleText = (id: string) => readFileSync(`content/circuit/${id}.mdx`, 'utf8')
+
+function cornersOf(article: string, name: string): [number, number][] {
+  const path = new RegExp(`class="[^"]*\\bcurve-${name}" d="([^"]+)"`).exec(articleText(article))?.[1]
+  if (path === undefined) throw new Error(`${article} has no curve-${name}`)
+  const numbers = (path.match(/[\d.]+/g) ?? []).map(Number)
+  return Array.from({ length: numbers.length / 2 }, (_, index) => [
+    numbers[2 * index] ?? Number.NaN,
+    numbers[2 * index + 1] ?? Number.NaN,
+  ])
+}
+
+test.each(drawnCurves)('$article: the curve $name lies where its equation puts it', (curve) => {
+  const corners = cornersOf(curve.article, curve.name)
+  expect(corners).toHaveLength(curve.at.length)
+  for (const [x, y] of corners)
+    expect(Math.abs(placeOf(curve.y, curve.of(valueAt(curve.x, x))) - y), `at ${x}`).toBeLessThan(CLOSE)
+})
+
+test('a value and its place on an axis belong together', () => {
+  for (const axis of [trendX, { from: [2, 56], to: [200, 384], ratios: true }] as Axis[])
+    expect(valueAt(axis, placeOf(axis, 42))).toBeCloseTo(42, 9)
+})
+
+test('the bars of viscosity begin and end at the limits of the table', () => {
+  const limits = [
+    [2, 4.5],
+    [1.3, 2.4],
+    [1.9, 4.1],
+    [5.5, 24],
+    [1.4, 5.5],
+    [2, 6],
+    [3, 6],
+    [2, 11],
+  ]
+  const axis: Axis = { from: [1, 96], to: [24, 384], ratios: true }
+  const bars = [
+    ...articleText('fuel-standards').matchAll(/<rect class="fuel" x="([\d.]+)" y="\d+" width="([\d.]+)"/g),
+  ]
+  expect(bars).toHaveLength(limits.length)
+  for (const [index, [low = 0, high = 0]] of limits.entries()) {
+    const [start, width] = [Number(bars[index]?.[1]), Number(bars[index]?.[2])]
+    expect(Math.abs(start - placeOf(axis, low))).toBeLessThan(CLOSE)
+    expect(Math.abs(start + width - placeOf(axis, high))).toBeLessThan(CLOSE)
+  }
+  const [marks = ''] = /M163\.2 20 V228[^"]*/.exec(articleText('fuel-standards')) ?? []
+  const places = [...marks.matchAll(/M([\d.]+) 20/g)].map(([, place]) => Number(place))
+  const middles = ['winter-gas-oil', 'summer-gas-oil', 'heavy-distillate'].map((id) =>
+    placeOf(axis, fuel(id).middle.kinematicViscosity * 1e6),
+  )
+  for (const [index, middle] of middles.entries())
+    expect(Math.abs((places[index] ?? 0) - middle)).toBeLessThan(CLOSE)
+})
+
+test('the bars of energy are the per cents that the page names, on a scale of thirty a per cent', () => {
+  const widths = [...articleText('bio-blends').matchAll(/<rect class="fuel" x="150" y="\d+" width="(\d+)"/g)]
+  expect(widths.map(([, width]) => Number(width) / 30)).toEqual(
+    [0.07 * 8, 1.38, 0.2 * 8, 2.17, 8].map((per) => expect.closeTo(per, 1) as number),
+  )
+})
+
+const dotsOf = (article: string) =>
+  [...articleText(article).matchAll(/<circle class="solid" cx="([\d.]+)" cy="([\d.]+)"/g)].map(
+    ([, x, y]) => [Number(x), Number(y)] as const,
+  )
+
+test('the readings of the log book are drawn as they stand, and least squares errs by a thousand hours', () => {
+  const dots = dotsOf('trends-and-doubt')
+  expect(dots).toHaveLength(LOG_BOOK.length)
+  for (const [index, { x, y }] of LOG_BOOK.entries()) {
+    expect(Math.abs((dots[index]?.[0] ?? 0) - placeOf(trendX, x))).toBeLessThan(CLOSE)
+    expect(Math.abs((dots[index]?.[1] ?? 0) - placeOf(trendY, y))).toBeLessThan(CLOSE)
+  }
+  const limit = setPoint('header-pressure-low') / 1e3
+  const until = (name: string) => {
+    const line = drawnCurves.find((curve) => curve.name === name)?.of ?? (() => Number.NaN)
+    return ((line(0) - limit) / (line(0) - line(600))) * 600
+  }
+  expect(until('theil-sen') - until('least-squares')).toBeGreaterThan(900)
+  expect(until('theil-sen') - until('least-squares')).toBeLessThan(1200)
+})
+
+test('the pairs of the three fuels are drawn on the lines of chart paper', () => {
+  const dots = dotsOf('viscosity-and-temperature')
+  for (const id of ['winter-gas-oil', 'summer-gas-oil', 'heavy-distillate'])
+    for (const pair of [fuel(id).first, fuel(id).middle, fuel(id).last]) {
+      const x = placeOf(chartX, Math.log10(pair.temperature))
+      const y = placeOf(chartY, doubleLogarithm(pair.kinematicViscosity))
+      expect(dots.some(([atX, atY]) => Math.hypot(atX - x, atY - y) < CLOSE)).toBe(true)
+    }
+})
+
+test('the boiling curve goes through the steam table, and the PB-8’s marks lie above it', () => {
+  const x: Axis = { from: [70, 64], to: [160, 374] }
+  const y: Axis = { from: [0, 210], to: [900, 20] }
+  const corners = cornersOf('residual-fuel-and-boosters', 'boiling')
+  for (const [celsius, kilopascal] of [
+    [100, 101.33],
+    [120, 198.5],
+    [140, 361.6],
+    [160, 618],
+  ] as const)
+    expect(
+      corners.some(
+        ([atX, atY]) => Math.hypot(atX - placeOf(x, celsius), atY - placeOf(y, kilopascal)) < CLOSE,
+      ),
+    ).toBe(true)
+  const boilsAt = (place: number) => {
+    const after = corners.findIndex(([at]) => at >= place)
+    const [[x0, y0], [x1, y1]] = [corners[after - 1] ?? [0, 0], corners[after] ?? [1, 0]]
+    return y0 + ((place - x0) / (x1 - x0)) * (y1 - y0)
+  }
+  for (const [atX, atY] of dotsOf('residual-fuel-and-boosters')) expect(atY).toBeLessThan(boilsAt(atX))
+})
+
+test('«eight hours: near 40 micrometres»; heavy distillate six times longer, cold gas oil twice', () => {
+  const time = (name: string, micrometres: number) =>
+    drawnCurves
+      .find((curve) => curve.article === 'water-and-how-it-settles' && curve.name === name)
+      ?.of(micrometres) ?? Number.NaN
+  expect(time('warm', 40) / setPoint('tank-rest')).toBeCloseTo(1, 1)
+  expect(time('heavy', 40) / time('warm', 40)).toBeGreaterThan(6)
+  expect(time('heavy', 40) / time('warm', 40)).toBeLessThan(7)
+  expect(time('cold', 40) / time('warm', 40)).toBeCloseTo(2.1, 1)
+})
