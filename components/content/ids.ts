@@ -101,5 +101,6 @@ export function pagePaths(): string[] {
     ),
     ...idsOfFolder('circuits').map((id) => `bench/${id}`),
     ...[...calculatorIds(), 'unit-converter'].map((id) => `calculators/${id}`),
+    ...idsOfFolder('tables').map((id) => `tables/${id}`),
   ]
 }
