@@ -154,7 +154,7 @@ export function readClaim(
     )
   const than = thanOf(written['than'], scope, problems)
   const alone = faults.length === 0 && Object.keys(changed).length === 0 && than === undefined
-  if (subject && alone && compared.has(subject.is))
+  if (problems.length === 0 && subject && alone && compared.has(subject.is))
     problems.push(`is: «${subject.is}» than what? allowed: with a fault, a changed condition, or than="…"`)
   if (problems.length > 0 || !subject) return { ok: false, problems }
   return {

@@ -58,8 +58,13 @@ function viscosityAt(fuel: TabledFuel, temperature: number): Cell {
   return written(viscosity, 'kinematicViscosity', 'mm2/s', 3)
 }
 
+/** The lightest first, as they stand on a chart. */
+const byDensity = (fuels: readonly TabledFuel[]) =>
+  fuels.toSorted((one, other) => si(one.densityAt15, 'density') - si(other.densityAt15, 'density'))
+
 /** Viscosity of the handbook's fuels from cold to hot, each by the line through its outermost pairs. */
-export function fuelViscosities(fuels: readonly TabledFuel[]): ReferenceTable {
+export function fuelViscosities(given: readonly TabledFuel[]): ReferenceTable {
+  const fuels = byDensity(given)
   return {
     id: 'viscosities',
     title: 'Viscosity from cold to hot',
@@ -81,7 +86,8 @@ export function fuelViscosities(fuels: readonly TabledFuel[]): ReferenceTable {
 }
 
 /** Properties that follow from a fuel's density and viscosity, each by the method that the calculators use. */
-export function fuelProperties(fuels: readonly TabledFuel[]): ReferenceTable {
+export function fuelProperties(given: readonly TabledFuel[]): ReferenceTable {
+  const fuels = byDensity(given)
   const density = (fuel: TabledFuel) => si(fuel.densityAt15, 'density')
   const isResidual = (fuel: TabledFuel) => density(fuel) > RESIDUAL_FROM
   const net = (fuel: TabledFuel) =>
