@@ -3,6 +3,7 @@ import { file, glob } from 'astro/loaders'
 import * as diagnosis from './components/content/schema-diagnosis.ts'
 import * as exercises from './components/content/schema-exercise.ts'
 import { bench } from './components/content/schema-bench.ts'
+import { table } from './components/content/schema-table.ts'
 import * as schemas from './components/content/schemas.ts'
 
 const prose = (folder: string) => glob({ pattern: '*.mdx', base: `./content/${folder}` })
@@ -19,6 +20,7 @@ export const collections = {
   benches: defineCollection({ loader: data('benches'), schema: bench }),
   circuits: defineCollection({ loader: data('circuits'), schema: schemas.circuit }),
   faults: defineCollection({ loader: data('faults'), schema: schemas.fault }),
+  tables: defineCollection({ loader: data('tables'), schema: table }),
   fuels: defineCollection({ loader: data('fuels'), schema: schemas.fuel }),
   checks: defineCollection({ loader: file('content/checks/checks.yaml'), schema: exercises.check }),
   checkStates: defineCollection({ loader: file('content/checks/states.yaml'), schema: exercises.checkState }),

@@ -5,6 +5,7 @@ import CircuitParts from '../circuit/CircuitParts.astro'
 import GlassSigns from '../circuit/GlassSigns.astro'
 import Caution from './Caution.astro'
 import Cite from './Cite.astro'
+import Claim from './Claim.astro'
 import Formula from './Formula.astro'
 import FromMemory from './FromMemory.astro'
 import FuelTable from './FuelTable.astro'
@@ -25,6 +26,7 @@ export const mdxComponents = {
   CircuitParts,
   Caution,
   Cite,
+  Claim,
   Formula,
   FromMemory,
   FuelTable,

@@ -3,7 +3,7 @@ import { catalogue } from '../../calculators/catalogue/index.ts'
 import { converterPage } from '../converter/converter-page.ts'
 import { defaultPlant } from './load.ts'
 
-export type PageKind = 'symptom' | 'procedure' | 'circuit' | 'bench' | 'calculator'
+export type PageKind = 'symptom' | 'procedure' | 'circuit' | 'bench' | 'calculator' | 'table'
 
 /** What lists, links and neighbours need to know of a page. */
 export interface PageEntry {
@@ -80,6 +80,21 @@ export async function calculatorPages(): Promise<PageEntry[]> {
   return [...pages, converter].sort(byTitle)
 }
 
+/** The pages of tables, in their order. */
+export async function tablePages(): Promise<PageEntry[]> {
+  return (await getCollection('tables'))
+    .sort((a, b) => a.data.order - b.data.order)
+    .map(({ id, data: { title, summary, alsoCalled, sources } }): PageEntry => ({
+      path: `/tables/${id}/`,
+      kind: 'table',
+      title,
+      summary,
+      alsoCalled,
+      sources,
+      calculators: [],
+    }))
+}
+
 /** Every page with a title of its own, symptoms first. */
 export async function allPages(): Promise<PageEntry[]> {
   return [
@@ -88,6 +103,7 @@ export async function allPages(): Promise<PageEntry[]> {
     ...(await circuitPages()),
     ...(await benchPages()),
     ...(await calculatorPages()),
+    ...(await tablePages()),
   ]
 }
 

@@ -65,9 +65,11 @@ export function fuelsOf(): Readonly<Record<string, FuelData>> {
   return Object.fromEntries(idsOfFolder('fuels').map((id) => [id, read(id)]))
 }
 
-/** What a fault's bends need to know of a circuit, read before its schema has seen it. */
+/** What a fault's bends and a claim need to know of a circuit, read before its schema has seen it. */
 interface RawCircuit {
   readonly plant: string
+  readonly fuels: readonly string[]
+  readonly ranges: Readonly<Record<'tankTemperature' | 'ambientTemperature', readonly [string, string]>>
   readonly elements: readonly {
     readonly id: string
     readonly count?: number
@@ -99,5 +101,6 @@ export function pagePaths(): string[] {
     ),
     ...idsOfFolder('circuits').map((id) => `bench/${id}`),
     ...[...calculatorIds(), 'unit-converter'].map((id) => `calculators/${id}`),
+    ...idsOfFolder('tables').map((id) => `tables/${id}`),
   ]
 }

@@ -6,6 +6,7 @@ const labels: Record<PageKind | 'other', string> = {
   circuit: 'Circuit',
   bench: 'Bench',
   calculator: 'Calculator',
+  table: 'Table',
   other: 'Handbook',
 }
 

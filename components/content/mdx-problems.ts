@@ -1,6 +1,8 @@
 import { parse } from 'yaml'
 import { catalogue } from '../../calculators/catalogue/index.ts'
 import { kinds } from '../../calculators/quantity/kinds.ts'
+import { readClaim } from './claim.ts'
+import { claimScopes } from './claim-scope.ts'
 import {
   ARTICLES_PLANT,
   calculatorIds,
@@ -64,6 +66,7 @@ function setPointIds(): string[] {
 export async function mdxProblems(pages: readonly MdxPage[] = mdxPages()): Promise<string[]> {
   const known = idAttributes()
   const sources = idsOfFile('sources/sources.yaml')
+  const scopes = claimScopes()
   const found: string[] = []
   for (const { path, text } of pages) {
     const listed = listedSources(text)
@@ -91,6 +94,8 @@ export async function mdxProblems(pages: readonly MdxPage[] = mdxPages()): Promi
             `${at('')}«${tag.attributes['value'] ?? ''}» has ${origins.length} origins; allowed: exactly one of source="…", practice, memory, example`,
           )
       }
+      const claim = tag.name === 'Claim' ? readClaim(tag.attributes, scopes) : undefined
+      if (claim?.ok === false) found.push(...claim.problems.map((problem) => at('') + problem))
       const load = tag.name === 'Calculator' ? catalogue[tag.attributes['id'] ?? ''] : undefined
       if (load) {
         const { id, inputs } = await load()

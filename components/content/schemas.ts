@@ -122,6 +122,8 @@ export const source = z.strictObject({
   kind: z.enum(['standard', 'handbook', 'paper', 'library', 'data', 'regulation']),
   /** What of it was read, and what is from memory. */
   read: text,
+  /** What it serves, where no page cites it and no calculator is held against it. */
+  usedFor: sentence.optional(),
 })
 
 export const plant = z.strictObject({

@@ -9,6 +9,7 @@ export const kinds = [
   { id: 'circuit', one: 'Circuit', heading: 'How the circuit works' },
   { id: 'bench', one: 'Bench', heading: 'Benches' },
   { id: 'calculator', one: 'Calculator', heading: 'Calculators' },
+  { id: 'table', one: 'Table', heading: 'Tables' },
   { id: 'caution', one: 'Caution', heading: 'Cautions' },
   { id: 'glossary', one: 'Glossary', heading: 'Glossary' },
   { id: 'other', one: 'Handbook', heading: 'Other pages' },

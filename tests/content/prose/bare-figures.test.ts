@@ -1,34 +1,6 @@
 import { expect, test } from 'vitest'
-import { units } from '../../../calculators/quantity/units.ts'
 import { ORIGIN, mdxPages, proseOf } from '../../../components/content/mdx-pages.ts'
-
-/** Units that are also words or letters of ordinary prose: '2 in parallel', '3 a day'. */
-const ALSO_WORDS = new Set([
-  'in',
-  'd',
-  't',
-  'g',
-  'C',
-  'F',
-  '"',
-  "'",
-  '′',
-  'inch',
-  'foot',
-  'pound',
-  'day',
-  '',
-  '1',
-])
-
-const spellings = Object.values(units)
-  .flatMap((unit) => unit.alsoTyped.concat(unit.symbol, unit.id))
-  .concat('degrees', '°')
-  .filter((spelling) => !ALSO_WORDS.has(spelling))
-  .sort((one, other) => other.length - one.length)
-  .map((spelling) => spelling.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&'))
-
-const FIGURE = new RegExp(`\\d[\\d.,]*[\\s\\u00a0]?(?:${spellings.join('|')})(?![\\p{L}\\p{N}])`, 'u')
+import { FIGURE } from './figure-pattern.ts'
 
 /** Sentences, and the cells of a table: the stretch for which one source speaks. */
 function sentencesOf(line: string): string[] {

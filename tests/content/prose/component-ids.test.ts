@@ -31,6 +31,11 @@ test.each([
     '<Calculator setPoints>: «none»',
     'tank-volume',
   ],
+  [
+    '<Claim state="full" fault="none" reading="power" is="lower">a b</Claim>',
+    '<Claim>: fault: «none»',
+    'pump-worn',
+  ],
   ['<GlassSigns of={["none"]} />', '<GlassSigns of>: «none»', 'injector-passes-gas'],
   ['<GlassSigns circuit="none" of={["glass-dirty"]} />', '<GlassSigns circuit>: «none»', 'pq-12'],
   [
