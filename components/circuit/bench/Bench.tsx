@@ -34,6 +34,8 @@ export interface BenchProps {
 
 /** Browsers refuse more than a few changes of address a second. */
 const ADDRESS_PAUSE_MS = 400
+/** The tables follow when the sliding pauses: what moves with the slider comes first. */
+const TABLES_PAUSE_MS = 120
 /** Changes that stand on a shop PC's screen beside the glasses. */
 const MOST_CHANGES = 6
 
@@ -48,7 +50,9 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
   const [beforeReset, setBeforeReset] = useState<BenchState>()
   const system = useUnits(live)
   const { setting, colouring, part } = state
-  const { now, health, reason } = useSolved(solve, setting)
+  const answer = useSolved(solve, setting)
+  const { now, health, reason } = answer
+  const tabled = useSettled(answer, TABLES_PAUSE_MS, true)
   const scale = useMemo(() => health && scaleOf(colouring, health, system), [colouring, health, system])
 
   useEffect(() => {
@@ -70,11 +74,11 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
     return () => document.removeEventListener(printEvent, write)
   }, [ready, settled, state, write])
 
-  const change = (action: Action): void => {
+  const change = useCallback((action: Action): void => {
     touch(true)
     setBeforeReset(undefined)
     send(action)
-  }
+  }, [])
   const choose = useCallback((id: string) => {
     setByHand(true)
     send({ type: 'part', part: id })
@@ -134,7 +138,7 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
               <h2 id={`${htmlId}-conditions`}>Conditions</h2>
               <ConditionControls {...shared} offered={conditionIds} />
             </section>
-            <FaultList {...shared} />
+            <FaultList data={data} htmlId={htmlId} severities={setting.faults} send={change} />
             <BenchActions
               ready={ready}
               address={() => {
@@ -165,8 +169,17 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
           ))}
         </p>
       )}
-      <Spoken {...shared} touched={touched} reason={reason} />
-      {now && health && <Facts {...shared} now={now} health={health} />}
+      <Spoken data={data} answer={answer} system={system} touched={touched} />
+      {now && tabled.now && tabled.health && (
+        <Facts
+          data={data}
+          htmlId={htmlId}
+          setting={tabled.setting}
+          now={tabled.now}
+          health={tabled.health}
+          system={system}
+        />
+      )}
     </div>
   )
 }

@@ -1,15 +1,16 @@
 import type { CircuitState } from '../../../calculators/circuit/types.ts'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
+import { steady } from '../steady.tsx'
 import { finest, fullFlowOf } from './looks.ts'
 import type { BenchData, Setting } from './types.ts'
 import {
   capital,
   computedValue,
+  conditionWords,
+  faultWords,
   labelOf,
   shownChange,
   shownReading,
-  shownValue,
-  stateNames,
 } from './words.ts'
 
 interface Props {
@@ -22,7 +23,7 @@ interface Props {
 }
 
 /** The same facts as the drawing's, as tables: for who does not see it, and for paper. */
-export function Facts({ data, htmlId, setting, now, health, system }: Props) {
+export const Facts = steady(({ data, htmlId, setting, now, health, system }: Props) => {
   return (
     <section class="facts" aria-labelledby={`${htmlId}-facts`}>
       <h2 id={`${htmlId}-facts`}>The same as tables</h2>
@@ -69,7 +70,7 @@ export function Facts({ data, htmlId, setting, now, health, system }: Props) {
       </div>
     </section>
   )
-}
+})
 
 /** Flow, pressure and temperature along the way; computed, where no instrument stands. */
 function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>) {
@@ -141,17 +142,10 @@ function endWords(data: BenchData, from: string, to: string): string {
 }
 
 /** What is set, in one sentence: paper shows no sliders. */
-export function settingWords(data: BenchData, setting: Setting, system: UnitSystem): string {
-  const fuel = data.fuels.find(({ id }) => id === setting.fuel)?.title ?? setting.fuel
-  const faults = data.faults
-    .filter(({ id }) => setting.faults[id] !== undefined)
-    .map(({ id, title }) => `${title} (${shownValue(setting.faults[id] ?? 0, 'ratio', system)})`)
+function settingWords(data: BenchData, setting: Setting, system: UnitSystem): string {
+  const faults = faultWords(data, setting.faults, system)
   return [
-    `${stateNames[setting.state]}`,
-    fuel,
-    `fuel in the tank ${shownValue(setting.tankTemperature, 'temperature', system)}`,
-    `air outside ${shownValue(setting.ambientTemperature, 'temperature', system)}`,
-    `tank ${shownValue(setting.tankLevel, 'ratio', system)} full`,
+    ...Object.values(conditionWords(data, setting, system)),
     faults.length === 0 ? 'no fault' : `faults: ${faults.join('; ')}`,
   ].join(', ')
 }

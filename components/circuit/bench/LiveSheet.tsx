@@ -1,8 +1,9 @@
+import { useMemo } from 'preact/hooks'
 import type { CircuitState } from '../../../calculators/circuit/types.ts'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import { CircuitDrawing, type LiveDrawing } from '../CircuitDrawing.tsx'
 import type { DrawnElement } from '../types.ts'
-import { GaugeFace } from './GaugeFace.tsx'
+import { GaugeFace, needleAngle } from './GaugeFace.tsx'
 import { GlassFace, WINDOW } from './GlassFace.tsx'
 import { fullFlowOf, lineLooks, partShades } from './looks.ts'
 import type { Scale } from './scale.ts'
@@ -27,6 +28,7 @@ const GLASS_RADIUS = 20
 
 /** The circuit's drawing as it runs: lines by their pressure or temperature, flow, glasses and gauges. */
 export function LiveSheet({ data, htmlId, now, health, scale, system, chosen, choose }: Props) {
+  const instruments = useMemo(() => instrumentsOf(data), [data])
   const running = now !== undefined && health !== undefined && scale !== undefined
   const face = (element: DrawnElement) => {
     if (!running) return null
@@ -37,18 +39,18 @@ export function LiveSheet({ data, htmlId, now, health, scale, system, chosen, ch
           <GlassFace view={glass} id={`${htmlId}-${element.id}`} />
         </g>
       )
-    const range = rangeOf(data, element.id)
+    const range = instruments.get(element.id)
     const reading = now.readings.find(({ part }) => part === element.id)
     const usual = health.readings.find(({ part }) => part === element.id)
     if (range === undefined || reading === undefined || usual === undefined) return null
-    return <GaugeFace now={reading.value / range} health={usual.value / range} />
+    return <GaugeFace now={needleAngle(reading.value / range)} health={needleAngle(usual.value / range)} />
   }
   const note = (element: DrawnElement): string | undefined => {
     if (!running) return undefined
     const glass = now.glasses.find(({ part }) => part === element.id)
     if (glass !== undefined) return glass.look
     const reading = now.readings.find(({ part }) => part === element.id)
-    if (reading === undefined || !isInstrument(data, element.id)) return undefined
+    if (reading === undefined || !instruments.has(element.id)) return undefined
     const usual = health.readings.find(({ id }) => id === reading.id)
     return shownValue(reading.value, reading.kind, system, reading.accuracy) + trendOf(reading, usual)
   }
@@ -63,17 +65,16 @@ export function LiveSheet({ data, htmlId, now, health, scale, system, chosen, ch
   return <CircuitDrawing circuit={data.circuit} id={htmlId} linkOf={() => `#${htmlId}-facts`} live={live} />
 }
 
-const modelOf = (data: BenchData, id: string) =>
-  data.circuit.elements.find((element) => element.id === id)?.model
-
-const isInstrument = (data: BenchData, id: string): boolean =>
-  /-gauge$|^thermometer$|^viscometer$/.test(modelOf(data, id)?.kind ?? '')
-
-/** Largest reading of a gauge; nothing for what has no round face. */
-function rangeOf(data: BenchData, id: string): number | undefined {
-  const range = modelOf(data, id)?.['range']
-  if (range === undefined) return undefined
-  return figureIn(data, range, 'pressureDifference')
+/** The instruments, by id, with the largest reading of those that have a round face. [Pa] */
+function instrumentsOf(data: BenchData): ReadonlyMap<string, number | undefined> {
+  return new Map(
+    data.circuit.elements
+      .filter(({ model }) => /-gauge$|^thermometer$|^viscometer$/.test(model.kind))
+      .map(({ id, model: { range } }) => [
+        id,
+        range === undefined ? undefined : figureIn(data, range, 'pressureDifference'),
+      ]),
+  )
 }
 
 /** An arrow where the instrument tells a change: no colour is needed to see it. */

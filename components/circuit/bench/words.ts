@@ -4,7 +4,8 @@ import { formatIn } from '../../../calculators/quantity/format.ts'
 import { unitForSystem } from '../../../calculators/quantity/kinds.ts'
 import type { KindId, UnitSystem } from '../../../calculators/quantity/types.ts'
 import { fromSI, toSI, unitOf } from '../../../calculators/quantity/units.ts'
-import type { BenchData } from './types.ts'
+import { SEA_LEVEL } from './setting.ts'
+import type { BenchData, Setting } from './types.ts'
 
 export const stateNames: Readonly<Record<OperatingState, string>> = {
   priming: 'Priming',
@@ -74,6 +75,34 @@ export function labelOf({ circuit }: BenchData, id: string): string {
   if (element !== undefined) return element.label
   return circuit.connections.find(({ pipe }) => pipe?.id === id)?.pipe?.label ?? id
 }
+
+/** The conditions of a setting in words, by their names. */
+export function conditionWords(
+  data: BenchData,
+  setting: Setting,
+  system: UnitSystem,
+): Readonly<Record<Exclude<keyof Setting, 'faults'>, string>> {
+  const { state, fuel, tankTemperature, ambientTemperature, tankLevel, height } = setting
+  return {
+    state: stateNames[state],
+    fuel: data.fuels.find(({ id }) => id === fuel)?.title ?? fuel,
+    tankTemperature: `fuel in the tank ${shownValue(tankTemperature, 'temperature', system)}`,
+    ambientTemperature: `air outside ${shownValue(ambientTemperature, 'temperature', system)}`,
+    tankLevel: `tank ${shownValue(tankLevel, 'ratio', system)} full`,
+    height: height === SEA_LEVEL ? 'at sea level' : `${shownValue(height, 'length', system)} over the sea`,
+  }
+}
+
+/** The faults that are on, each with its severity in words: 'Fuel pump worn (40 %)'. */
+export const faultWords = (
+  { faults }: Pick<BenchData, 'faults'>,
+  severities: Setting['faults'],
+  system: UnitSystem,
+): string[] =>
+  faults.flatMap(({ id, title }) => {
+    const severity = severities[id]
+    return severity === undefined ? [] : [`${title} (${shownValue(severity, 'ratio', system)})`]
+  })
 
 /** What of a change stands in one line: label, now, health. */
 export function changeWords(
