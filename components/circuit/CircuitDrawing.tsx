@@ -12,7 +12,7 @@ import type { DrawnCircuit, DrawnElement } from './types.ts'
 const EDGE = 6
 
 /** More to the sides where readings stand under the labels, which are longer than these. */
-const LIVE_EDGE = 26
+const LIVE_EDGE = 36
 
 /** What a drawing shows of a circuit that runs; without it the drawing shows the circuit as built. */
 export interface LiveDrawing {
@@ -169,7 +169,7 @@ const PartLink = steady(({ element: asBuilt, mark, href, reading, chosen, choose
       }
     >
       <Frame box={symbolBox(element)} around="symbol" />
-      <Frame box={labelBox(element)} around="label" />
+      <Frame box={labelBox(element, reading !== undefined)} around="label" />
       <PartLabel element={element} mark={mark} reads={reading !== undefined} />
     </a>
   )

@@ -8,8 +8,8 @@ import { GlassFace, WINDOW } from './GlassFace.tsx'
 import { fullFlowOf, lineLooks, partShades } from './looks.ts'
 import type { Scale } from './scale.ts'
 import { figureIn } from './setting.ts'
+import { sheetNotes } from './sheet-notes.ts'
 import type { BenchData } from './types.ts'
-import { shownValue } from './words.ts'
 
 interface Props {
   data: BenchData
@@ -28,7 +28,7 @@ const GLASS_RADIUS = 20
 
 /** The circuit's drawing as it runs: lines by their pressure or temperature, flow, glasses and gauges. */
 export function LiveSheet({ data, htmlId, now, health, scale, system, chosen, choose }: Props) {
-  const instruments = useMemo(() => instrumentsOf(data), [data])
+  const ranges = useMemo(() => rangesOf(data), [data])
   const running = now !== undefined && health !== undefined && scale !== undefined
   const face = (element: DrawnElement) => {
     if (!running) return null
@@ -39,50 +39,28 @@ export function LiveSheet({ data, htmlId, now, health, scale, system, chosen, ch
           <GlassFace view={glass} id={`${htmlId}-${element.id}`} />
         </g>
       )
-    const range = instruments.get(element.id)
+    const range = ranges.get(element.id)
     const reading = now.readings.find(({ part }) => part === element.id)
     const usual = health.readings.find(({ part }) => part === element.id)
     if (range === undefined || reading === undefined || usual === undefined) return null
     return <GaugeFace now={needleAngle(reading.value / range)} health={needleAngle(usual.value / range)} />
   }
-  const note = (element: DrawnElement): string | undefined => {
-    if (!running) return undefined
-    const glass = now.glasses.find(({ part }) => part === element.id)
-    if (glass !== undefined) return glass.look
-    const reading = now.readings.find(({ part }) => part === element.id)
-    if (reading === undefined || !instruments.has(element.id)) return undefined
-    const usual = health.readings.find(({ id }) => id === reading.id)
-    return shownValue(reading.value, reading.kind, system, reading.accuracy) + trendOf(reading, usual)
-  }
+  const notes = running ? sheetNotes(data, now, health, system) : undefined
   const live: LiveDrawing = {
     lines: running ? lineLooks(now, scale, fullFlowOf(health)) : new Map(),
     shades: running ? partShades(now, scale) : new Map(),
     face,
-    note,
+    note: ({ id }) => notes?.get(id),
     chosen,
     choose,
   }
   return <CircuitDrawing circuit={data.circuit} id={htmlId} linkOf={() => `#${htmlId}-facts`} live={live} />
 }
 
-/** The instruments, by id, with the largest reading of those that have a round face. [Pa] */
-function instrumentsOf(data: BenchData): ReadonlyMap<string, number | undefined> {
-  return new Map(
-    data.circuit.elements
-      .filter(({ model }) => /-gauge$|^thermometer$|^viscometer$/.test(model.kind))
-      .map(({ id, model: { range } }) => [
-        id,
-        range === undefined ? undefined : figureIn(data, range, 'pressureDifference'),
-      ]),
+/** The largest readings of the gauges that have a round face, by id. [Pa] */
+const rangesOf = (data: BenchData): ReadonlyMap<string, number> =>
+  new Map(
+    data.circuit.elements.flatMap(({ id, model: { range } }) =>
+      range === undefined ? [] : [[id, figureIn(data, range, 'pressureDifference')] as const],
+    ),
   )
-}
-
-/** An arrow where the instrument tells a change: no colour is needed to see it. */
-function trendOf(
-  now: { value: number; accuracy: number },
-  usual: { value: number } | undefined,
-): '' | ' ▲' | ' ▼' {
-  const difference = now.value - (usual?.value ?? now.value)
-  if (Math.abs(difference) < now.accuracy) return ''
-  return difference > 0 ? ' ▲' : ' ▼'
-}

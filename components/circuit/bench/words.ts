@@ -25,10 +25,15 @@ export const stateNotes: Readonly<Record<OperatingState, string>> = {
 const unitOfKind = (kind: KindId, system: UnitSystem): string =>
   kind === 'ratio' ? '%' : unitForSystem(kind, system)
 
+/** A value that is a smaller share of the accuracy than this is nothing to who reads it. */
+const NOTHING = 0.1
+
 /** A value as the instrument lets one read it: its last digit is the last one of the accuracy. */
 export function shownValue(si: number, kind: KindId, system: UnitSystem, accuracy?: number): string {
+  // No instrument shows 0.0009.
+  const read = accuracy !== undefined && Math.abs(si) < NOTHING * accuracy ? 0 : si
   const options = accuracy !== undefined && accuracy > 0 ? { uncertainty: accuracy } : {}
-  return formatIn(si, kind, unitOfKind(kind, system), options)
+  return formatIn(read, kind, unitOfKind(kind, system), options)
 }
 
 const stops = { lowest: ', at its lower stop', highest: ', at its upper stop' } as const
