@@ -62,6 +62,13 @@ export function Outcome({ exercise, course, end, own, shortest, toldBy, healthOf
           </p>
         </div>
       ))}
+      <p>
+        <a class="to-bench" href={course.bench}>
+          See {causes.length === 1 ? 'this fault' : 'these faults'} on the bench
+        </a>
+        , with all gauges and glasses, in the same conditions: make {causes.length === 1 ? 'it' : 'them'}{' '}
+        better or worse, and look again.
+      </p>
       {others.length > 0 && (
         <p>
           <strong>Counts as the same answer,</strong> for no check here tells it apart:{' '}

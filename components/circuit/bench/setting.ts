@@ -57,7 +57,7 @@ export function slidersOf(data: BenchData): Readonly<Record<Slider, SliderSpec>>
     tankTemperature: temperature('Fuel in the tank', ranges.tankTemperature),
     ambientTemperature: temperature('Air outside', ranges.ambientTemperature),
     tankLevel: { label: 'Level in the tank', kind: 'ratio', least: 0, most: 1, step: 1 },
-    height: { label: 'Height over the sea', kind: 'length', least: SEA_LEVEL, most: HIGHEST_PLACE, step: 50 },
+    height: { label: 'Altitude', kind: 'length', least: SEA_LEVEL, most: HIGHEST_PLACE, step: 50 },
   }
 }
 

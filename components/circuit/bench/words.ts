@@ -94,7 +94,8 @@ export function conditionWords(
     tankTemperature: `fuel in the tank ${shownValue(tankTemperature, 'temperature', system)}`,
     ambientTemperature: `air outside ${shownValue(ambientTemperature, 'temperature', system)}`,
     tankLevel: `tank ${shownValue(tankLevel, 'ratio', system)} full`,
-    height: height === SEA_LEVEL ? 'at sea level' : `${shownValue(height, 'length', system)} over the sea`,
+    height:
+      height === SEA_LEVEL ? 'at sea level' : `at an altitude of ${shownValue(height, 'length', system)}`,
   }
 }
 
