@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useMemo, useReducer, useState } from 'preact/hooks'
-import { showInAddress } from '../../calculator/address-bar.ts'
-import { printEvent } from '../../layout/print-event.ts'
+import { showInAddress, useAddressBar } from '../../calculator/address-bar.ts'
+import { AddressProblems } from '../../calculator/AddressProblems.tsx'
 import { useSettled } from '../../layout/settled.ts'
 import { readAddress, startState, writeAddress } from './address.ts'
 import { BenchActions } from './BenchActions.tsx'
@@ -32,8 +32,6 @@ export interface BenchProps {
   live: boolean
 }
 
-/** Browsers refuse more than a few changes of address a second. */
-const ADDRESS_PAUSE_MS = 400
 /** The tables follow when the sliding pauses: what moves with the slider comes first. */
 const TABLES_PAUSE_MS = 120
 /** Changes that stand on a shop PC's screen beside the glasses. */
@@ -62,17 +60,11 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
     setProblems(reading.problems)
     setReady(true)
   }, [data, live])
-  const settled = useSettled(state, ADDRESS_PAUSE_MS)
   const write = useCallback(
     () => showInAddress(writeAddress(data, state, location.search.slice(1))),
     [data, state],
   )
-  useEffect(() => {
-    if (!ready) return
-    if (settled === state) write()
-    document.addEventListener(printEvent, write)
-    return () => document.removeEventListener(printEvent, write)
-  }, [ready, settled, state, write])
+  useAddressBar(ready, state, write)
 
   const change = useCallback((action: Action): void => {
     touch(true)
@@ -179,26 +171,6 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
           health={tabled.health}
           system={system}
         />
-      )}
-    </div>
-  )
-}
-
-/** What the page's address held and could not be used. Always plain text, whatever it was. */
-function AddressProblems({ problems }: { problems: readonly string[] }) {
-  return (
-    <div class="address-problems" aria-live="polite">
-      {problems.length > 0 && (
-        <>
-          <p>
-            <strong>Not everything in the address of this page could be used. The rest was.</strong>
-          </p>
-          <ul>
-            {problems.map((problem) => (
-              <li key={problem}>{problem}</li>
-            ))}
-          </ul>
-        </>
       )}
     </div>
   )
