@@ -3,15 +3,7 @@ import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import { steady } from '../steady.tsx'
 import { finest, fullFlowOf } from './looks.ts'
 import type { BenchData, Setting } from './types.ts'
-import {
-  capital,
-  computedValue,
-  conditionWords,
-  faultWords,
-  labelOf,
-  shownChange,
-  shownReading,
-} from './words.ts'
+import { capital, computedValue, labelOf, shownChange, settingWords, shownReading } from './words.ts'
 
 interface Props {
   data: BenchData
@@ -97,7 +89,7 @@ function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>)
             if (drawn === undefined || drawn.line === 'gauge' || drawn.line === 'shaft') return null
             return (
               <tr key={connection}>
-                <th scope="row">{drawn.pipe?.label ?? endWords(data, drawn.from, drawn.to)}</th>
+                <th scope="row">{drawn.pipe?.label ?? capital(endWords(data, drawn.from, drawn.to))}</th>
                 <td>{computedValue(flow, 'volumeFlow', system, finestFlow)}</td>
                 <td>{usual ? computedValue(usual.flow, 'volumeFlow', system, finestFlow) : '–'}</td>
                 <td>
@@ -139,13 +131,4 @@ function endWords(data: BenchData, from: string, to: string): string {
     return label === id ? id.replaceAll('-', ' ') : label
   }
   return `${words(from)} → ${words(to)}`
-}
-
-/** What is set, in one sentence: paper shows no sliders. */
-function settingWords(data: BenchData, setting: Setting, system: UnitSystem): string {
-  const faults = faultWords(data, setting.faults, system)
-  return [
-    ...Object.values(conditionWords(data, setting, system)),
-    faults.length === 0 ? 'no fault' : `faults: ${faults.join('; ')}`,
-  ].join(', ')
 }

@@ -13,7 +13,7 @@ import { Spoken } from './Spoken.tsx'
 import type { BenchData, Preset, Setting } from './types.ts'
 import { useUnits } from './units.ts'
 import { useSolved, type Answer } from './use-solved.ts'
-import { conditionWords, faultWords, labelOf, shownReading } from './words.ts'
+import { conditionWords, faultWords, labelOf, settingWords, shownReading } from './words.ts'
 
 interface Props extends BenchProps {
   preset: Preset
@@ -58,6 +58,7 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
             />
           ))}
         <p class="small-bench-set">{stillWords(data, preset, setting, system)}</p>
+        <p class="small-bench-paper">Set: {settingWords(data, setting, system)}.</p>
         <p class="small-bench-ways screen-only">
           <button type="button" hidden={!ready} onClick={() => change({ type: 'restore', state: start })}>
             Reset

@@ -25,7 +25,7 @@ export const stateNotes: Readonly<Record<OperatingState, string>> = {
 const unitOfKind = (kind: KindId, system: UnitSystem): string =>
   kind === 'ratio' ? '%' : unitForSystem(kind, system)
 
-/** A value that is a smaller share of the accuracy than this is nothing to who reads it. */
+/** A value or a change that is a smaller share of the accuracy than this is nothing to who reads it. */
 const NOTHING = 0.1
 
 /** A value as the instrument lets one read it: its last digit is the last one of the accuracy. */
@@ -43,13 +43,10 @@ export function shownReading({ value, kind, accuracy, atStop }: Reading, system:
   return shownValue(value, kind, system, accuracy) + (atStop === undefined ? '' : stops[atStop])
 }
 
-/** A change that is a smaller share of the accuracy than this is the solver's rounding. */
-const NO_CHANGE = 0.02
-
 /** The change with its sign: '−38 kPa'. */
 export function shownChange(before: Reading, now: Reading, system: UnitSystem): string {
   const difference = now.value - before.value
-  if (Math.abs(difference) <= NO_CHANGE * now.accuracy) return 'none'
+  if (Math.abs(difference) <= NOTHING * now.accuracy) return 'none'
   const text = shownValue(difference, differenceKind(now.kind), system, now.accuracy)
   return difference > 0 ? `+${text}` : text
 }
@@ -109,6 +106,15 @@ export const faultWords = (
     const severity = severities[id]
     return severity === undefined ? [] : [`${title} (${shownValue(severity, 'ratio', system)})`]
   })
+
+/** What is set, in one sentence: paper shows no sliders. */
+export function settingWords(data: BenchData, setting: Setting, system: UnitSystem): string {
+  const faults = faultWords(data, setting.faults, system)
+  return [
+    ...Object.values(conditionWords(data, setting, system)),
+    faults.length === 0 ? 'no fault' : `faults: ${faults.join('; ')}`,
+  ].join(', ')
+}
 
 /** What of a change stands in one line: label, now, health. */
 export function changeWords(
