@@ -44,7 +44,13 @@ export function CircuitDrawing({ circuit, id, linkOf, live }: Props) {
   const height = circuit.size.height * STEP
   const marks = useMemo(() => marksOf(circuit.elements), [circuit])
   const routes = useMemo(
-    () => circuit.connections.map((connection) => routesOf(circuit, connection)),
+    () =>
+      circuit.connections.map((connection) =>
+        routesOf(circuit, connection).map((route) => ({
+          key: `${connection.from} ${route.join(' ')}`,
+          route,
+        })),
+      ),
     [circuit],
   )
   const side = live ? LIVE_EDGE : EDGE
@@ -62,13 +68,8 @@ export function CircuitDrawing({ circuit, id, linkOf, live }: Props) {
       <desc id={`${id}-description`}>{circuit.summary}</desc>
       <g aria-hidden="true">
         {circuit.connections.map((connection, index) =>
-          routes[index]?.map((route, place) => (
-            <FlowLine
-              key={`${index}.${place}`}
-              route={route}
-              line={connection.line}
-              look={live?.lines.get(index)}
-            />
+          routes[index]?.map(({ key, route }) => (
+            <FlowLine key={key} route={route} line={connection.line} look={live?.lines.get(index)} />
           )),
         )}
         <StillMarks circuit={circuit} />

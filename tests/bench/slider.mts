@@ -33,7 +33,8 @@ async function moveInPage([selector, moves]: readonly [string, number]): Promise
     new Promise<void>((done) =>
       requestAnimationFrame(() => {
         const { port1, port2 } = new MessageChannel()
-        port1.onmessage = () => done()
+        port1.addEventListener('message', () => done(), { once: true })
+        port1.start()
         port2.postMessage(undefined)
       }),
     )

@@ -42,7 +42,13 @@ export function ConditionControls({ data, htmlId, setting, now, system, offered,
     <div class="conditions">
       {offered.includes('state') && <StateChoice htmlId={htmlId} chosen={setting.state} send={send} />}
       {offered.includes('fuel') && (
-        <FuelChoice data={data} htmlId={htmlId} chosen={setting.fuel} note={notes.fuel} send={send} />
+        <FuelChoice
+          data={data}
+          htmlId={`${htmlId}-fuel`}
+          chosen={setting.fuel}
+          note={notes.fuel}
+          send={send}
+        />
       )}
       {(Object.keys(sliders) as Slider[])
         .filter((slider) => offered.includes(slider))
@@ -94,12 +100,12 @@ interface FuelProps {
 
 const FuelChoice = steady(({ data, htmlId, chosen, note, send }: FuelProps) => (
   <div class="slider">
-    <label for={`${htmlId}-fuel`}>Fuel</label>
+    <label for={htmlId}>Fuel</label>
     <select
-      id={`${htmlId}-fuel`}
+      id={htmlId}
       value={chosen}
       autocomplete="off"
-      aria-describedby={note && `${htmlId}-fuel-note`}
+      aria-describedby={note && `${htmlId}-note`}
       onChange={(event) => send({ type: 'set', setting: { fuel: event.currentTarget.value } })}
     >
       {data.fuels
@@ -111,7 +117,7 @@ const FuelChoice = steady(({ data, htmlId, chosen, note, send }: FuelProps) => (
         ))}
     </select>
     {note && (
-      <span class="slider-note" id={`${htmlId}-fuel-note`}>
+      <span class="slider-note" id={`${htmlId}-note`}>
         {note}
       </span>
     )}

@@ -21,8 +21,8 @@ export function Spoken({ data, answer, system, touched }: Props) {
   const quiet = useSettled(answer, SPEECH_PAUSE_MS) === answer
   const { now, health, reason } = answer
   // What was said last stays, so that the same words are not said again after each move.
-  const said = useRef('')
+  const saidRef = useRef('')
   if (touched && quiet)
-    said.current = now && health ? spokenState(data, health, now, system) : `No answer. ${reason}`
-  return <output class="unseen">{said.current}</output>
+    saidRef.current = now && health ? spokenState(data, health, now, system) : `No answer. ${reason}`
+  return <output class="unseen">{saidRef.current}</output>
 }
