@@ -100,7 +100,9 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
           />
         </section>
         <div class="bench-side">
-          <section class="bench-now" aria-label="What one sees now">
+          {/* Where faults bring many remarks it scrolls. */}
+          {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
+          <section class="bench-now" tabIndex={0} aria-label="What one sees now">
             {now && health ? (
               <>
                 <div class="glass-panels">

@@ -99,29 +99,30 @@ interface FuelProps {
 }
 
 const FuelChoice = steady(({ data, htmlId, chosen, note, send }: FuelProps) => (
-  <div class="slider">
-    <label for={htmlId}>Fuel</label>
-    <select
-      id={htmlId}
-      value={chosen}
-      autocomplete="off"
-      aria-describedby={note && `${htmlId}-note`}
-      onChange={(event) => send({ type: 'set', setting: { fuel: event.currentTarget.value } })}
-    >
-      {data.fuels
-        .filter(({ id }) => data.circuit.fuels.includes(id))
-        .map(({ id, title }) => (
-          <option key={id} value={id} selected={id === chosen}>
-            {title}
-          </option>
-        ))}
-    </select>
+  <>
+    <label class="slider">
+      <span class="slider-label">Fuel</span>
+      <select
+        value={chosen}
+        autocomplete="off"
+        aria-describedby={note && `${htmlId}-note`}
+        onChange={(event) => send({ type: 'set', setting: { fuel: event.currentTarget.value } })}
+      >
+        {data.fuels
+          .filter(({ id }) => data.circuit.fuels.includes(id))
+          .map(({ id, title }) => (
+            <option key={id} value={id} selected={id === chosen}>
+              {title}
+            </option>
+          ))}
+      </select>
+    </label>
     {note && (
-      <span class="slider-note" id={`${htmlId}-note`}>
+      <p class="slider-note" id={`${htmlId}-note`}>
         {note}
-      </span>
+      </p>
     )}
-  </div>
+  </>
 ))
 
 interface SliderProps {

@@ -1,4 +1,4 @@
-import { useRef } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import { useSettled } from '../../layout/settled.ts'
 import type { BenchData } from './types.ts'
@@ -21,8 +21,9 @@ export function Spoken({ data, answer, system, touched }: Props) {
   const quiet = useSettled(answer, SPEECH_PAUSE_MS) === answer
   const { now, health, reason } = answer
   // What was said last stays, so that the same words are not said again after each move.
-  const saidRef = useRef('')
-  if (touched && quiet)
-    saidRef.current = now && health ? spokenState(data, health, now, system) : `No answer. ${reason}`
-  return <output class="unseen">{saidRef.current}</output>
+  const [said, say] = useState('')
+  useEffect(() => {
+    if (touched && quiet) say(now && health ? spokenState(data, health, now, system) : `No answer. ${reason}`)
+  }, [touched, quiet, data, now, health, reason, system])
+  return <output class="unseen">{said}</output>
 }
