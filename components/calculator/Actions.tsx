@@ -1,8 +1,8 @@
-import { useEffect, useState } from 'preact/hooks'
-import { CopyByHand } from './CopyByHand.tsx'
-import { copyText, download } from './deliver.ts'
+import { download } from './deliver.ts'
 import { asCSV, asJSON, asText } from './export.ts'
+import { ResetButtons } from './ResetButtons.tsx'
 import type { Summary } from './summary.ts'
+import { useDelivery } from './use-delivery.tsx'
 
 interface Props {
   /** False until the page's script has taken over: before that the buttons could do nothing. */
@@ -13,23 +13,8 @@ interface Props {
   undoReset: (() => void) | undefined
 }
 
-/** How long a confirmation stays. */
-const CONFIRMATION_MS = 6000
-
 export function Actions({ ready, summary, reset, undoReset }: Props) {
-  const [said, say] = useState('')
-  const [byHand, offerByHand] = useState<string>()
-  useEffect(() => {
-    if (said === '') return
-    const timer = setTimeout(() => say(''), CONFIRMATION_MS)
-    return () => clearTimeout(timer)
-  }, [said])
-
-  const copy = async (what: string, text: string) => {
-    const copied = await copyText(text)
-    offerByHand(copied ? undefined : text)
-    say(copied ? `${what} copied.` : `The browser did not allow copying. ${what} stands in the box below.`)
-  }
+  const { say, copy, told } = useDelivery()
   const save = (ending: 'csv' | 'json', type: string, write: (summary: Summary) => string) => {
     const content = summary()
     const name = `${content.calculator}.${ending}`
@@ -60,29 +45,15 @@ export function Actions({ ready, summary, reset, undoReset }: Props) {
         >
           Print
         </button>
-        <button
-          type="button"
-          onClick={() => {
-            reset()
-            say('Back to the values at the start.')
-          }}
-        >
-          Reset
-        </button>
-        {undoReset && (
-          <button
-            type="button"
-            onClick={() => {
-              undoReset()
-              say('Your values are back.')
-            }}
-          >
-            Undo reset
-          </button>
-        )}
+        <ResetButtons
+          reset={reset}
+          wasReset="Back to the values at the start."
+          undoReset={undoReset}
+          wasUndone="Your values are back."
+          say={say}
+        />
       </div>
-      <output class="said">{said}</output>
-      {byHand !== undefined && <CopyByHand text={byHand} />}
+      {told}
     </div>
   )
 }

@@ -1,15 +1,15 @@
-import { useEffect, useMemo, useReducer, useState } from 'preact/hooks'
+import { useCallback, useEffect, useMemo, useReducer, useState } from 'preact/hooks'
 import type { Calculator } from '../../calculators/calculator/types.ts'
 import { Accuracies } from './Accuracies.tsx'
 import { Actions } from './Actions.tsx'
 import { readAddress, writeAddress } from './address.ts'
 import type { AddressReading, Place } from './address.ts'
-import { showInAddress } from './address-bar.ts'
+import { showInAddress, useAddressBar } from './address-bar.ts'
+import { AddressProblems } from './AddressProblems.tsx'
 import { Chart } from './Chart.tsx'
 import { ColumnMode } from './ColumnMode.tsx'
 import { evaluate } from './evaluate.ts'
 import { fieldsOf } from './fields.ts'
-import { printEvent } from '../layout/print-event.ts'
 import { Inputs } from './Inputs.tsx'
 import { useSettled } from '../layout/settled.ts'
 import { unitSystem } from '../settings/unit-system.ts'
@@ -38,8 +38,6 @@ export interface FormProps {
   }
 }
 
-/** Browsers refuse more than a few changes of address a second. */
-const ADDRESS_PAUSE_MS = 400
 /** A screen reader is told the result when the typing pauses, not at every key. */
 const SPEECH_PAUSE_MS = 900
 
@@ -87,18 +85,15 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
     setReady(true)
   }, [calculator, starting, specs, live])
 
-  const settledState = useSettled(state, ADDRESS_PAUSE_MS)
-  useEffect(() => {
-    if (!ready || live === undefined || settledState !== state) return
+  const write = useCallback(() => {
+    if (live === undefined) return
     showInAddress(writeAddress(calculator, specs, start, state, location.search.slice(1), live.place))
-  }, [ready, live, calculator, specs, start, state, settledState])
-  useEffect(() => {
-    if (!ready || live === undefined) return
-    const writeWhole = () =>
-      showInAddress(writeAddress(calculator, specs, start, state, location.search.slice(1), live.place, true))
-    document.addEventListener(printEvent, writeWhole)
-    return () => document.removeEventListener(printEvent, writeWhole)
-  }, [ready, live, calculator, specs, start, state])
+  }, [live, calculator, specs, start, state])
+  const writeWhole = useCallback(() => {
+    if (live === undefined) return
+    showInAddress(writeAddress(calculator, specs, start, state, location.search.slice(1), live.place, true))
+  }, [live, calculator, specs, start, state])
+  useAddressBar(ready, state, write, writeWhole)
   // What the page holds when it is opened is no news; only a change is spoken.
   const settledEvaluation = useSettled(evaluation, SPEECH_PAUSE_MS)
   const spoken =
@@ -167,29 +162,5 @@ export function CalculatorForm({ calculator, starting, sources, htmlId, live }: 
         }
       />
     </>
-  )
-}
-
-/** What the page's address held and could not be used. Always plain text, whatever it was. */
-function AddressProblems({ problems, unread }: { problems: readonly string[]; unread: boolean }) {
-  return (
-    <div class="address-problems" aria-live="polite">
-      {problems.length > 0 && (
-        <>
-          <p>
-            <strong>
-              {unread
-                ? 'Nothing in the address of this page was used: it is too long.'
-                : 'Not everything in the address of this page could be used. The rest was.'}
-            </strong>
-          </p>
-          <ul>
-            {problems.map((problem) => (
-              <li key={problem}>{problem}</li>
-            ))}
-          </ul>
-        </>
-      )}
-    </div>
   )
 }

@@ -1,7 +1,9 @@
 import type { ComponentChildren } from 'preact'
+import { useMemo } from 'preact/hooks'
 import { FlowLine, shadeClass, type LineLook } from './FlowLine.tsx'
 import { labelBox, marksOf, routesOf, symbolBox, toUnits } from './layout.ts'
 import { PartLabel } from './PartLabel.tsx'
+import { steady } from './steady.tsx'
 import { CircuitSymbol } from './symbols/CircuitSymbol.tsx'
 import { isSymbolId, STEP, type Box } from './symbols/geometry.ts'
 import type { DrawnCircuit, DrawnElement } from './types.ts'
@@ -10,7 +12,7 @@ import type { DrawnCircuit, DrawnElement } from './types.ts'
 const EDGE = 6
 
 /** More to the sides where readings stand under the labels, which are longer than these. */
-const LIVE_EDGE = 26
+const LIVE_EDGE = 36
 
 /** What a drawing shows of a circuit that runs; without it the drawing shows the circuit as built. */
 export interface LiveDrawing {
@@ -40,7 +42,17 @@ interface Props {
 export function CircuitDrawing({ circuit, id, linkOf, live }: Props) {
   const width = circuit.size.width * STEP
   const height = circuit.size.height * STEP
-  const marks = marksOf(circuit.elements)
+  const marks = useMemo(() => marksOf(circuit.elements), [circuit])
+  const routes = useMemo(
+    () =>
+      circuit.connections.map((connection) =>
+        routesOf(circuit, connection).map((route) => ({
+          key: `${connection.from} ${route.join(' ')}`,
+          route,
+        })),
+      ),
+    [circuit],
+  )
   const side = live ? LIVE_EDGE : EDGE
   return (
     <svg
@@ -56,31 +68,20 @@ export function CircuitDrawing({ circuit, id, linkOf, live }: Props) {
       <desc id={`${id}-description`}>{circuit.summary}</desc>
       <g aria-hidden="true">
         {circuit.connections.map((connection, index) =>
-          routesOf(circuit, connection).map((route) => (
-            <FlowLine
-              key={`${connection.from} ${route.join(' ')}`}
-              route={route}
-              line={connection.line}
-              look={live?.lines.get(index)}
-            />
+          routes[index]?.map(({ key, route }) => (
+            <FlowLine key={key} route={route} line={connection.line} look={live?.lines.get(index)} />
           )),
         )}
-        {circuit.junctions.map(({ id: junction, at }) => (
-          <circle key={junction} class="circuit-dot" cx={at[0] * STEP} cy={at[1] * STEP} r="5" />
-        ))}
-        {circuit.connections.map(({ name, line }) => {
-          if (!name) return null
-          const [x, y] = toUnits(name.at)
-          return (
-            <text key={name.text} class={`circuit-name circuit-name-${line}`} x={x} y={y + 5}>
-              {name.text}
-            </text>
-          )
-        })}
+        <StillMarks circuit={circuit} />
       </g>
       <g aria-hidden="true">
         {circuit.elements.map((element) => (
-          <PlacedSymbol key={element.id} element={element} live={live} />
+          <PlacedSymbol
+            key={element.id}
+            element={element}
+            shade={live?.shades.get(element.id)}
+            face={live?.face(element)}
+          />
         ))}
       </g>
       {circuit.elements.map((element) => (
@@ -89,62 +90,91 @@ export function CircuitDrawing({ circuit, id, linkOf, live }: Props) {
           element={element}
           mark={marks.get(element.id) ?? ''}
           href={linkOf(element.id)}
-          live={live}
+          reading={live?.note(element)}
+          chosen={live?.chosen === element.id}
+          choose={live?.choose}
         />
       ))}
     </svg>
   )
 }
 
-function PlacedSymbol({ element, live }: { element: DrawnElement; live: LiveDrawing | undefined }) {
+/** The dots where lines join, and the words along the lines. */
+const StillMarks = steady(({ circuit }: { circuit: DrawnCircuit }) => (
+  <>
+    {circuit.junctions.map(({ id: junction, at }) => (
+      <circle key={junction} class="circuit-dot" cx={at[0] * STEP} cy={at[1] * STEP} r="5" />
+    ))}
+    {circuit.connections.map(({ name, line }) => {
+      if (!name) return null
+      const [x, y] = toUnits(name.at)
+      return (
+        <text key={name.text} class={`circuit-name circuit-name-${line}`} x={x} y={y + 5}>
+          {name.text}
+        </text>
+      )
+    })}
+  </>
+))
+
+const SteadySymbol = steady(CircuitSymbol)
+
+interface PlacedProps {
+  element: DrawnElement
+  shade: LineLook['shade'] | undefined
+  face: ComponentChildren
+}
+
+function PlacedSymbol({ element, shade, face }: PlacedProps) {
   const [x, y] = toUnits(element.at)
   if (!isSymbolId(element.symbol)) return null
-  const shade = live?.shades.get(element.id)
   return (
     <g
       transform={`translate(${x} ${y})`}
       class={shade === undefined ? undefined : `circuit-placed ${shadeClass(shade)}`}
     >
-      <CircuitSymbol symbol={element.symbol} turn={element.turn} count={element.count} />
-      {live?.face(element)}
+      <SteadySymbol symbol={element.symbol} turn={element.turn} count={element.count} />
+      {face}
     </g>
   )
 }
 
-/** The part's label, and over its symbol a frame that takes the pointer. */
-function PartLink({
-  element: asBuilt,
-  mark,
-  href,
-  live,
-}: {
+interface PartLinkProps {
   element: DrawnElement
   mark: string
   href: string
-  live: LiveDrawing | undefined
-}) {
-  const reading = live?.note(asBuilt)
+  /** What it reads now; undefined where nothing is read at it. */
+  reading: string | undefined
+  chosen: boolean
+  /** Undefined where the drawing shows the circuit as built. */
+  choose: LiveDrawing['choose'] | undefined
+}
+
+/** The part's label, and over its symbol a frame that takes the pointer. */
+const PartLink = steady(({ element: asBuilt, mark, href, reading, chosen, choose }: PartLinkProps) => {
   const element = reading === undefined ? asBuilt : { ...asBuilt, note: reading }
   const name = [mark, element.label, element.note ?? ''].join(' ').trim()
-  const choose = (event: Event): void => {
-    event.preventDefault()
-    live?.choose(element.id)
-  }
   return (
     <a
       class="circuit-part"
       id={`drawn-${element.id}`}
       href={href}
       aria-label={name}
-      aria-current={live?.chosen === element.id ? 'true' : undefined}
-      onClick={live && choose}
+      aria-current={chosen ? 'true' : undefined}
+      onClick={
+        choose &&
+        ((event: Event) => {
+          event.preventDefault()
+          choose(element.id)
+        })
+      }
     >
       <Frame box={symbolBox(element)} around="symbol" />
-      <Frame box={labelBox(element)} around="label" />
+      <Frame box={labelBox(element, reading !== undefined)} around="label" />
       <PartLabel element={element} mark={mark} reads={reading !== undefined} />
     </a>
   )
-}
+})
 
 /** Takes the pointer, and shows which part has the keyboard or was jumped to. */
 function Frame({ box, around }: { box: Box; around: 'symbol' | 'label' }) {

@@ -1,4 +1,5 @@
 import { segmentsOf, type Segment } from './layout.ts'
+import { steady } from './steady.tsx'
 import type { Point } from './symbols/geometry.ts'
 import type { LineKind } from './types.ts'
 
@@ -28,7 +29,7 @@ interface Props {
 }
 
 /** One line from end to end, with the arrow of its flow on the longest straight piece. */
-export function FlowLine({ route, line, look }: Props) {
+export const FlowLine = steady(({ route, line, look }: Props) => {
   const d = route.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${x} ${y}`).join('')
   const longest = segmentsOf(route).toSorted((a, b) => lengthOf(b) - lengthOf(a))[0]
   const flows = line !== 'gauge' && line !== 'shaft' && look?.pace !== 0
@@ -48,7 +49,7 @@ export function FlowLine({ route, line, look }: Props) {
       )}
     </g>
   )
-}
+})
 
 /** Filled where the pump moves the fuel on to the engine, open where it goes back. */
 function Arrow({ along, line }: { along: Segment; line: LineKind }) {

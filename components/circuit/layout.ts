@@ -9,6 +9,8 @@ export const BADGE_RADIUS = 12
 
 /** Mean width of a letter in letter heights, a little on the wide side so that boxes are never too small. */
 const LETTER_WIDTH = 0.6
+/** The same of the heavy letters in which an instrument's reading stands. */
+const HEAVY_LETTER_WIDTH = 0.64
 
 export const toUnits = ([x, y]: Place): Point => [x * STEP, y * STEP]
 
@@ -85,11 +87,15 @@ export function labelLines(element: DrawnElement): string[] {
   return [...wrap(element.label, element.labelWrap), ...(element.note === undefined ? [] : [element.note])]
 }
 
-/** What the words of an element's label and the circle of its number cover. */
-export function labelBox(element: DrawnElement): Box {
+/**
+ * What the words of an element's label and the circle of its number cover.
+ * @param reads whether its note is what it reads now
+ */
+export function labelBox(element: DrawnElement, reads = false): Box {
   const [x, y] = toUnits(element.labelAt)
   const lines = labelLines(element)
-  const reach = BADGE_RADIUS + 5 + textWidth(lines)
+  const heavy = reads ? (element.note ?? '').length * LETTER * HEAVY_LETTER_WIDTH : 0
+  const reach = BADGE_RADIUS + 5 + Math.max(textWidth(lines), heavy)
   const half = Math.max(BADGE_RADIUS, (lines.length * LINE_HEIGHT) / 2)
   const start = element.labelAlign === 'start'
   return {

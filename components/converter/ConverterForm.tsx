@@ -1,9 +1,9 @@
-import { useEffect, useReducer, useState } from 'preact/hooks'
+import { useCallback, useEffect, useReducer, useState } from 'preact/hooks'
 import { readQuantity } from '../../calculators/quantity/read.ts'
 import type { UnitSystem } from '../../calculators/quantity/types.ts'
-import { showInAddress } from '../calculator/address-bar.ts'
-import { copyText } from '../calculator/deliver.ts'
-import { useSettled } from '../layout/settled.ts'
+import { showInAddress, useAddressBar } from '../calculator/address-bar.ts'
+import { AddressProblems } from '../calculator/AddressProblems.tsx'
+import { useDelivery } from '../calculator/use-delivery.tsx'
 import { unitSystem } from '../settings/unit-system.ts'
 import { preferencesEvent } from '../settings/preferences.ts'
 import { inOneLine } from './conversions.ts'
@@ -22,7 +22,6 @@ interface Props {
   live?: boolean
 }
 
-const ADDRESS_PAUSE_MS = 400
 const ENTRIES: readonly EntryName[] = ['value', 'barometer']
 const notLoaded = {
   ok: false,
@@ -34,7 +33,6 @@ export function ConverterForm({ htmlId, early, live = false }: Props) {
   const [state, send] = useReducer<ConverterState, ConverterAction, UnitSystem>(apply, 'si', startState)
   const [ready, setReady] = useState(false)
   const [problems, setProblems] = useState<readonly string[]>([])
-  const [said, say] = useState('')
 
   useEffect(() => {
     if (!live) return
@@ -58,35 +56,12 @@ export function ConverterForm({ htmlId, early, live = false }: Props) {
     }
   }, [state])
 
-  const settled = useSettled(state, ADDRESS_PAUSE_MS)
-  useEffect(() => {
-    if (ready && settled === state) showInAddress(writeAddress(state, location.search.slice(1)))
-  }, [ready, state, settled])
-
-  const copy = async (what: string, text: string) => {
-    const copied = await copyText(text)
-    say(copied ? `${what} copied.` : `The browser did not allow copying. To copy by hand: ${text}`)
-  }
-  const copyLink = () => {
-    showInAddress(writeAddress(state, location.search.slice(1)))
-    return copy('Link', location.href)
-  }
+  const write = useCallback(() => showInAddress(writeAddress(state, location.search.slice(1))), [state])
+  useAddressBar(ready, state, write)
+  const { say, copy, told } = useDelivery()
   return (
     <>
-      <div class="address-problems" aria-live="polite">
-        {problems.length > 0 && (
-          <>
-            <p>
-              <strong>Not everything in the address of this page could be used. The rest was.</strong>
-            </p>
-            <ul>
-              {problems.map((problem) => (
-                <li key={problem}>{problem}</li>
-              ))}
-            </ul>
-          </>
-        )}
-      </div>
+      <AddressProblems problems={problems} />
       <div class="calculator-columns">
         <ConverterInputs htmlId={htmlId} state={state} send={send} />
         <ConverterResults
@@ -97,7 +72,13 @@ export function ConverterForm({ htmlId, early, live = false }: Props) {
       </div>
       <div class="calculator-actions" data-ready={ready ? 'true' : 'false'}>
         <div class="calculator-buttons">
-          <button type="button" onClick={copyLink}>
+          <button
+            type="button"
+            onClick={() => {
+              write()
+              return copy('Link', location.href)
+            }}
+          >
             Copy link
           </button>
           <button
@@ -110,7 +91,7 @@ export function ConverterForm({ htmlId, early, live = false }: Props) {
             Reset
           </button>
         </div>
-        <output class="said">{said}</output>
+        {told}
       </div>
     </>
   )

@@ -25,8 +25,15 @@ const verdicts = {
 const total = (steps: readonly WayStep[]): number => steps.at(-1)?.total ?? 0
 
 /** How one's own minutes stand to those of the shortest way. */
-function comparison(own: readonly WayStep[], shortest: readonly WayStep[], left: number): string {
+function comparison(
+  own: readonly WayStep[],
+  shortest: readonly WayStep[],
+  end: Props['end'],
+  left: number,
+): string {
   const [mine, least] = [total(own), total(shortest)]
+  if (end === 'given up')
+    return `You had spent ${inMinutes(mine)} when you gave up; the shortest way takes ${inMinutes(least)}.`
   const both = `You took ${inMinutes(mine)}, the shortest way takes ${inMinutes(least)}.`
   if (left > 0)
     return `${both} Your checks had not settled it yet: ${counted(left, 'other cause')} would have shown the same.`
@@ -62,13 +69,20 @@ export function Outcome({ exercise, course, end, own, shortest, toldBy, healthOf
           </p>
         </div>
       ))}
+      <p>
+        <a class="to-bench" href={course.bench}>
+          See {causes.length === 1 ? 'this fault' : 'these faults'} on the bench
+        </a>
+        , with all gauges and glasses, in the same conditions: make {causes.length === 1 ? 'it' : 'them'}{' '}
+        better or worse, and look again.
+      </p>
       {others.length > 0 && (
         <p>
           <strong>Counts as the same answer,</strong> for no check here tells it apart:{' '}
           {others.map((place) => titlesOf(answers[place] ?? [], exercise.faults)).join('; ')}.
         </p>
       )}
-      <p>{comparison(own, shortest, end === 'given up' ? 0 : left.length)}</p>
+      <p>{comparison(own, shortest, end, left.length)}</p>
       <WayTable
         exercise={exercise}
         caption="The shortest way"

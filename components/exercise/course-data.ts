@@ -25,11 +25,17 @@ interface CourseParts {
   readonly report: readonly Move[]
   readonly alike: readonly number[]
   readonly way: readonly Move[]
+}
+
+/** What is hidden until the end. */
+export interface Hidden {
   readonly causes: readonly Cause[]
+  /** Address of the bench with the same conditions and the same faults on. */
+  readonly bench: string
 }
 
 /** What a page knows of an exercise's course; bits as hexadecimal texts. */
-export interface CourseData extends CourseParts {
+export interface CourseData extends CourseParts, Hidden {
   readonly told: readonly (Move & {
     readonly result: CheckResult
     readonly health: CheckResult
@@ -38,7 +44,7 @@ export interface CourseData extends CourseParts {
 }
 
 /** The same in few characters: state, check, bits, what it told, and what it tells in health where that differs. */
-interface PackedCourse extends CourseParts {
+interface PackedCourse extends CourseParts, Hidden {
   readonly told: readonly (readonly [PlantState, string, string, PackedResult, PackedResult?])[]
 }
 
@@ -65,7 +71,7 @@ export function packCourse(
   const open = openAnswers(course.open, course.masks)
   const bits = (leaves: bigint): string =>
     kept.reduce((sum, from, to) => (hasBit(leaves, from) ? sum | (1n << BigInt(to)) : sum), 0n).toString(16)
-  const packed: Omit<PackedCourse, 'causes'> = {
+  const packed: Omit<PackedCourse, keyof Hidden> = {
     start: course.start,
     answers: open.map((place) => course.answers[place]?.faults ?? []),
     cells: kept.map((place) => open.indexOf(course.hypotheses[place]?.answer ?? -1)),
@@ -82,9 +88,9 @@ export function packCourse(
   return JSON.stringify(packed)
 }
 
-/** The course as a page carries it, veiled: what packCourse made, and the causes. */
-export function veilCourse(packed: string, causes: readonly Cause[]): string {
-  return veil(JSON.stringify({ ...(JSON.parse(packed) as Omit<PackedCourse, 'causes'>), causes }))
+/** The course as a page carries it, veiled: what packCourse made, and what is hidden. */
+export function veilCourse(packed: string, hidden: Hidden): string {
+  return veil(JSON.stringify({ ...(JSON.parse(packed) as Omit<PackedCourse, keyof Hidden>), ...hidden }))
 }
 
 /** The course from what `veilCourse` made of it on the same build. */

@@ -1,9 +1,12 @@
 import type { CollectionEntry } from 'astro:content'
 import { prepareCourse, type World } from '../../calculators/exercise/course.ts'
 import { shownBy } from '../../calculators/exercise/show.ts'
+import { operatingStates } from '../../calculators/circuit/types.ts'
+import { startState, writeAddress } from '../circuit/bench/address.ts'
 import { benchDataOf } from '../circuit/bench/bench-data.ts'
 import { solverOf } from '../circuit/bench/solver.ts'
 import { entryOf } from '../content/load.ts'
+import { href } from '../layout/href.ts'
 import { packCourse, veilCourse, type Cause } from './course-data.ts'
 import { reckonedOnce } from './reckoned-once.ts'
 import { checksOn, faultsOf, procedureLink } from './load-exercise.ts'
@@ -36,6 +39,16 @@ function causesOf({ data }: ExerciseEntry): Promise<Cause[]> {
   )
 }
 
+/** Address of the bench with the hidden faults on, in the last state in which the way that was reckoned looks at them. */
+async function benchOf({ data }: ExerciseEntry, reckoned: string): Promise<string> {
+  const { way } = JSON.parse(reckoned) as { way: readonly { readonly state: string }[] }
+  const seenIn = [data.start, ...way.map(({ state }) => state)]
+  const state = operatingStates.find((one) => one === seenIn.findLast((seen) => seen !== 'stopped')) ?? 'part'
+  const bench = await benchDataOf(data.circuit)
+  const setting = { ...surroundingsOf(data.conditions), state, faults: severities(data.faults) }
+  return href(`bench/${data.circuit}?${writeAddress(bench, startState(bench, setting))}`)
+}
+
 /** What a page carries of an exercise's course, reckoned by the model at build time and veiled. */
 export async function loadCourse(entry: ExerciseEntry, offer: CircuitOffer): Promise<string> {
   const { circuit, start, told, faults: hidden } = entry.data
@@ -49,5 +62,5 @@ export async function loadCourse(entry: ExerciseEntry, offer: CircuitOffer): Pro
       offer,
     ),
   )
-  return veilCourse(reckoned, await causesOf(entry))
+  return veilCourse(reckoned, { causes: await causesOf(entry), bench: await benchOf(entry, reckoned) })
 }

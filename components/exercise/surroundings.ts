@@ -1,5 +1,5 @@
 import type { FaultAt } from '../../calculators/exercise/types.ts'
-import { figureOf } from '../circuit/bench/setting.ts'
+import { figureOf, SEA_LEVEL } from '../circuit/bench/setting.ts'
 import type { Setting } from '../circuit/bench/types.ts'
 
 /** Conditions of an exercise as its data gives them. */
@@ -17,6 +17,7 @@ export function surroundingsOf(conditions: ConditionsData): Omit<Setting, 'state
     tankTemperature: figureOf(conditions.tankTemperature, 'temperature'),
     ambientTemperature: figureOf(conditions.ambientTemperature, 'temperature'),
     tankLevel: figureOf(conditions.tankLevel, 'ratio'),
+    height: SEA_LEVEL,
   }
 }
 

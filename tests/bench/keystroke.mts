@@ -2,12 +2,10 @@
 // of the largest and the slowest calculators: as a ratio to the same event in a field whose handler does nothing,
 // and against one frame of the screen. Prints a table, the slowest first; asserts nothing. Needs a built site in
 // dist.
-import { preview } from 'astro'
-import { chromium, type Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import { catalogue } from '../../calculators/catalogue/index.ts'
-import { findChromium } from '../tools/chromium.mjs'
+import { FRAME_MS, onBuiltSite } from './built-site.mts'
 
-const FRAME_MS = 1000 / 60
 /** Every field is typed into once a round: a moment in which the machine is busy spoils no field's median. */
 const ROUNDS = 7
 /** Calculators measured: the largest, and those whose method or whose ± takes longest. */
@@ -93,17 +91,6 @@ async function costOf(page: Page, address: string, id: string): Promise<Cost> {
   return { id, ...(await page.evaluate(costsInPage, ROUNDS)) }
 }
 
-const server = await preview({
-  root: process.cwd(),
-  server: { port: 0, host: '127.0.0.1' },
-  logLevel: 'error',
-})
-const browser = await chromium.launch({
-  executablePath: findChromium() ?? '',
-  args: ['--no-sandbox', '--disable-quic', '--disable-background-networking'],
-})
-const page = await browser.newPage({ viewport: { width: 1366, height: 768 }, serviceWorkers: 'block' })
-const costs: Cost[] = []
 const sizes = await Promise.all(
   Object.entries(catalogue).map(async ([id, load]) => ({
     id,
@@ -111,11 +98,12 @@ const sizes = await Promise.all(
   })),
 )
 const largest = sizes.sort((a, b) => b.inputs - a.inputs).slice(0, LARGEST)
-for (const id of [...largest.map((size) => size.id), ...SLOWEST])
-  costs.push(await costOf(page, `http://127.0.0.1:${server.port}/calculators/${id}/`, id))
-const version = browser.version()
-await browser.close()
-await server.stop()
+const { result: costs, version } = await onBuiltSite(async (page, site) => {
+  const found: Cost[] = []
+  for (const id of [...largest.map((size) => size.id), ...SLOWEST])
+    found.push(await costOf(page, `${site}/calculators/${id}/`, id))
+  return found
+})
 
 console.log(
   `\nOne keystroke to the new result laid out, in Chromium ${version}; a frame is ${FRAME_MS.toFixed(1)} ms`,

@@ -48,5 +48,7 @@ await import('./network.mts')
 await import('./state.mts')
 
 // Last, since it needs a built site.
-if (existsSync('dist/index.html')) await import('./keystroke.mts')
-else console.log('No built site in dist: run `npm run build` first to measure keystrokes too.')
+if (existsSync('dist/index.html')) {
+  await import('./keystroke.mts')
+  await import('./slider.mts')
+} else console.log('No built site in dist: run `npm run build` first to measure keystrokes and sliders too.')

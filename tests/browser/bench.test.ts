@@ -1,8 +1,11 @@
+import { AxeBuilder } from '@axe-core/playwright'
 import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { serveSite, type Site } from './site.ts'
 
 const BENCH = 'bench/pq-12/'
+const CIRCUITS = ['pq-12', 'ps-6', 'pb-8']
+const STANDARDS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
 const PHONE = { width: 390, height: 844 }
 const BUBBLES = 'Suction strainer cover draws air'
 
@@ -11,6 +14,8 @@ beforeAll(async () => {
   site = await serveSite()
 })
 afterAll(() => site.close())
+
+const plain = (text: string): string => text.replaceAll(/\s+/g, ' ').trim()
 
 const awake = (page: Page): Promise<void> =>
   page.locator('circuit-bench[data-awake] .bench-controls[data-ready="true"]').waitFor()
@@ -113,6 +118,28 @@ describe('the bench', () => {
     await context.close()
   })
 
+  it('says at a slider that a fault sets its condition in its place', async () => {
+    const { page, context } = await openBench(`${BENCH}?v=1&fault.fuel-too-hot=1`)
+    const slider = page.getByRole('slider', { name: 'Fuel in the tank' })
+    const note = page.locator(`[id="${await slider.getAttribute('aria-describedby')}"]`)
+    expect(await note.textContent()).toMatch(/«.+»: now 65(\.0)?\s°C\. What is set here has no effect\./)
+    expect(
+      await page.getByRole('slider', { name: 'Level in the tank' }).getAttribute('aria-describedby'),
+    ).toBe(null)
+
+    await context.close()
+  })
+
+  it('takes the altitude: where the air is thin, a plugged strainer brings air out of the fuel', async () => {
+    const { page, context } = await openBench(`${BENCH}?v=1&state=full&fault.suction-strainer-plugged=0.7`)
+    await expect.poll(() => glassWords(page, 'Return glass').textContent()).toBe('Full and clear')
+    await page.getByRole('slider', { name: 'Altitude' }).fill('4000')
+    await expect.poll(() => glassWords(page, 'Return glass').textContent()).toBe('Full with bubbles')
+    await expect.poll(() => page.url()).toContain('height=4000')
+    await expect.poll(() => page.locator('.facts-setting').textContent()).toMatch(/at an altitude of 4000\sm/)
+    await context.close()
+  })
+
   it('follows the units, and a change is spoken once', async () => {
     const { page, context } = await openBench(`${BENCH}?v=1&state=priming`)
     await page.getByRole('button', { name: 'Settings' }).click()
@@ -152,6 +179,65 @@ describe('for everybody', () => {
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     )
     expect(overflow).toBeLessThanOrEqual(0)
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it.each(CIRCUITS)('every part of %s tells by keyboard what it does, its law and its faults', async (id) => {
+    const { page, context, faults } = await openBench(`bench/${id}/`)
+    const parts = page.locator('.circuit-part')
+    const panel = page.locator('.part-panel')
+    const count = await parts.count()
+    expect(count).toBeGreaterThan(15)
+    for (let place = 0; place < count; place++) {
+      await parts.nth(place).press('Enter')
+      const name = (await parts.nth(place).getAttribute('aria-label')) ?? ''
+      const heading = panel.getByRole('heading', { level: 2 })
+      await expect.poll(async () => name.includes((await heading.textContent()) ?? '–')).toBe(true)
+      const text = (await panel.textContent()) ?? ''
+      expect(text, name).toMatch(/In health: .*Law \(.+\): .+/)
+      expect(text, name).toMatch(/Its faults|No fault of this part/)
+    }
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it('the tables hold every reading that the drawing shows', async () => {
+    const { page, context } = await openBench(`${BENCH}?v=1&state=full&fault.secondary-filters-plugged=0.7`)
+    const drawn = await page.locator('.circuit-reading').allTextContents()
+    expect(drawn.length).toBeGreaterThan(5)
+    const tables = plain((await page.locator('.facts').innerText()).toLowerCase())
+    for (const reading of drawn) expect(tables).toContain(plain(reading.replace(/[▲▼]/, '').toLowerCase()))
+    await context.close()
+  })
+
+  it.each([
+    { look: 'light', options: {} },
+    { look: 'dark', options: { colorScheme: 'dark' as const } },
+    { look: 'on a phone', options: { viewport: PHONE } },
+  ])(
+    'has no accessibility violation with faults on, a part open and a bad address, $look',
+    async ({ options }) => {
+      const query =
+        '?v=1&state=full&fault.secondary-filters-plugged=0.7&fault.fuel-too-hot=1&part=supply-pump&wing=1'
+      const { page, context } = await openBench(BENCH + query, options)
+      await page.locator('.address-problems li').first().waitFor()
+      const { violations } = await new AxeBuilder({ page }).withTags(STANDARDS).analyze()
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
+      ).toEqual([])
+      await context.close()
+    },
+  )
+
+  it('the door says what each circuit is, and leads to it', async () => {
+    const { page, context, faults } = await site.open('bench/')
+    const choices = page.locator('.bench-choice')
+    expect(await choices.count()).toBe(CIRCUITS.length)
+    for (const text of await choices.allTextContents()) expect(text).toMatch(/invented .*\d+ faults/s)
+    await choices.getByRole('link').first().click()
+    await awake(page)
+    expect(page.url()).toContain(BENCH)
     expect(faults).toEqual([])
     await context.close()
   })

@@ -90,6 +90,20 @@ describe('an exercise', () => {
     })
   })
 
+  it('leads at its end to the bench with the same fault on, and not before', async () => {
+    await withExercise(async ({ page }) => {
+      const link = page.getByRole('link', { name: 'See this fault on the bench' })
+      expect(await link.count()).toBe(0)
+      await page.getByRole('button', { name: /^Give up/ }).click()
+      await link.click()
+      await page.locator('circuit-bench[data-awake] .bench-controls[data-ready="true"]').waitFor()
+      const hidden = exercises.find(({ number }) => number === NUMBER)?.faults ?? []
+      for (const { fault, severity } of hidden) expect(page.url()).toContain(`fault.${fault}=${severity}`)
+      expect(await page.locator('.faults-on .fault-on').count()).toBe(hidden.length)
+      expect(await page.locator('.changes > li').count()).toBeGreaterThan(0)
+    })
+  })
+
   it('keeps on the device what was done, until it is started afresh', async () => {
     await withExercise(async ({ page }) => {
       await page.getByRole('button', { name: /: Look at the bypass glass/ }).click()

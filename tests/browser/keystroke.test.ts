@@ -116,3 +116,42 @@ describe('a keystroke', () => {
     await context.close()
   })
 })
+
+describe('a moved slider of the bench', () => {
+  it('shows glasses, needles and what changed before the next frame, and the tables when it rests', async () => {
+    const { page, context, faults } = await site.open('bench/pq-12/?v=1&fault.strainer-cover-draws-air=0')
+    await page.locator('circuit-bench[data-awake] .bench-controls[data-ready="true"]').waitFor()
+    const { before, atOnce, frames, table } = await page.evaluate(async () => {
+      const slider = document.querySelector<HTMLInputElement>('.faults-on input[type="range"]')
+      if (slider === null) throw new Error('no slider of a fault')
+      const read = () => ({
+        glass: [...document.querySelectorAll('.glass-words')].map((words) => words.textContent).join(),
+        vacuum: document.querySelector('#drawn-suction-vacuum-gauge')?.getAttribute('aria-label'),
+        changes: document.querySelectorAll('.changes > li').length,
+      })
+      const tables = () => document.querySelector('.facts')?.textContent ?? ''
+      let passed = 0
+      const count = () => {
+        passed += 1
+        requestAnimationFrame(count)
+      }
+      requestAnimationFrame(count)
+      const [first, firstTables] = [read(), tables()]
+      slider.value = '80'
+      slider.dispatchEvent(new Event('input', { bubbles: true }))
+      await Promise.resolve()
+      await Promise.resolve()
+      const result = { before: first, atOnce: read(), frames: passed }
+      while (tables() === firstTables) await new Promise((done) => setTimeout(done, 10))
+      return { ...result, table: tables() }
+    })
+    expect(frames).toBe(0)
+    expect(before.changes).toBe(0)
+    expect(atOnce.changes).toBeGreaterThan(0)
+    expect(atOnce.glass).toMatch(/with bubbles/)
+    expect(atOnce.vacuum).not.toBe(before.vacuum)
+    expect(table).toMatch(/with bubbles/)
+    expect(faults).toEqual([])
+    await context.close()
+  })
+})

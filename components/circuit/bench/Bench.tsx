@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useMemo, useReducer, useState } from 'preact/hooks'
-import { showInAddress } from '../../calculator/address-bar.ts'
-import { printEvent } from '../../layout/print-event.ts'
+import { showInAddress, useAddressBar } from '../../calculator/address-bar.ts'
+import { AddressProblems } from '../../calculator/AddressProblems.tsx'
 import { useSettled } from '../../layout/settled.ts'
 import { readAddress, startState, writeAddress } from './address.ts'
 import { BenchActions } from './BenchActions.tsx'
@@ -32,8 +32,8 @@ export interface BenchProps {
   live: boolean
 }
 
-/** Browsers refuse more than a few changes of address a second. */
-const ADDRESS_PAUSE_MS = 400
+/** The tables follow when the sliding pauses: what moves with the slider comes first. */
+const TABLES_PAUSE_MS = 120
 /** Changes that stand on a shop PC's screen beside the glasses. */
 const MOST_CHANGES = 6
 
@@ -48,7 +48,9 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
   const [beforeReset, setBeforeReset] = useState<BenchState>()
   const system = useUnits(live)
   const { setting, colouring, part } = state
-  const { now, health, reason } = useSolved(solve, setting)
+  const answer = useSolved(solve, setting)
+  const { now, health, reason } = answer
+  const tabled = useSettled(answer, TABLES_PAUSE_MS, true)
   const scale = useMemo(() => health && scaleOf(colouring, health, system), [colouring, health, system])
 
   useEffect(() => {
@@ -58,23 +60,17 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
     setProblems(reading.problems)
     setReady(true)
   }, [data, live])
-  const settled = useSettled(state, ADDRESS_PAUSE_MS)
   const write = useCallback(
     () => showInAddress(writeAddress(data, state, location.search.slice(1))),
     [data, state],
   )
-  useEffect(() => {
-    if (!ready) return
-    if (settled === state) write()
-    document.addEventListener(printEvent, write)
-    return () => document.removeEventListener(printEvent, write)
-  }, [ready, settled, state, write])
+  useAddressBar(ready, state, write)
 
-  const change = (action: Action): void => {
+  const change = useCallback((action: Action): void => {
     touch(true)
     setBeforeReset(undefined)
     send(action)
-  }
+  }, [])
   const choose = useCallback((id: string) => {
     setByHand(true)
     send({ type: 'part', part: id })
@@ -104,7 +100,9 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
           />
         </section>
         <div class="bench-side">
-          <section class="bench-now" aria-label="What one sees now">
+          {/* Where faults bring many remarks it scrolls. */}
+          {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
+          <section class="bench-now" tabIndex={0} aria-label="What one sees now">
             {now && health ? (
               <>
                 <div class="glass-panels">
@@ -134,7 +132,7 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
               <h2 id={`${htmlId}-conditions`}>Conditions</h2>
               <ConditionControls {...shared} offered={conditionIds} />
             </section>
-            <FaultList {...shared} />
+            <FaultList data={data} htmlId={htmlId} severities={setting.faults} send={change} />
             <BenchActions
               ready={ready}
               address={() => {
@@ -165,27 +163,16 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
           ))}
         </p>
       )}
-      <Spoken {...shared} touched={touched} reason={reason} />
-      {now && health && <Facts {...shared} now={now} health={health} />}
-    </div>
-  )
-}
-
-/** What the page's address held and could not be used. Always plain text, whatever it was. */
-function AddressProblems({ problems }: { problems: readonly string[] }) {
-  return (
-    <div class="address-problems" aria-live="polite">
-      {problems.length > 0 && (
-        <>
-          <p>
-            <strong>Not everything in the address of this page could be used. The rest was.</strong>
-          </p>
-          <ul>
-            {problems.map((problem) => (
-              <li key={problem}>{problem}</li>
-            ))}
-          </ul>
-        </>
+      <Spoken data={data} answer={answer} system={system} touched={touched} />
+      {now && tabled.now && tabled.health && (
+        <Facts
+          data={data}
+          htmlId={htmlId}
+          setting={tabled.setting}
+          now={tabled.now}
+          health={tabled.health}
+          system={system}
+        />
       )}
     </div>
   )

@@ -37,7 +37,7 @@ export function ChangeStrip({ data, health, now, system, most }: Props) {
               </span>
               <span class="change-now">{change.of === 'glass' ? capital(value) : value}</span>
               <span class="change-before">
-                <span class="unseen">{change.of === 'glass' ? '. ' : ', in health '}</span>
+                {change.of === 'reading' && <span class="unseen">, in health </span>}
                 {before}
               </span>
             </li>

@@ -1,16 +1,9 @@
 import type { CircuitState } from '../../../calculators/circuit/types.ts'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
+import { steady } from '../steady.tsx'
 import { finest, fullFlowOf } from './looks.ts'
 import type { BenchData, Setting } from './types.ts'
-import {
-  capital,
-  computedValue,
-  labelOf,
-  shownChange,
-  shownReading,
-  shownValue,
-  stateNames,
-} from './words.ts'
+import { capital, computedValue, labelOf, shownChange, settingWords, shownReading } from './words.ts'
 
 interface Props {
   data: BenchData
@@ -22,7 +15,7 @@ interface Props {
 }
 
 /** The same facts as the drawing's, as tables: for who does not see it, and for paper. */
-export function Facts({ data, htmlId, setting, now, health, system }: Props) {
+export const Facts = steady(({ data, htmlId, setting, now, health, system }: Props) => {
   return (
     <section class="facts" aria-labelledby={`${htmlId}-facts`}>
       <h2 id={`${htmlId}-facts`}>The same as tables</h2>
@@ -69,7 +62,7 @@ export function Facts({ data, htmlId, setting, now, health, system }: Props) {
       </div>
     </section>
   )
-}
+})
 
 /** Flow, pressure and temperature along the way; computed, where no instrument stands. */
 function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>) {
@@ -96,7 +89,7 @@ function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>)
             if (drawn === undefined || drawn.line === 'gauge' || drawn.line === 'shaft') return null
             return (
               <tr key={connection}>
-                <th scope="row">{drawn.pipe?.label ?? endWords(data, drawn.from, drawn.to)}</th>
+                <th scope="row">{drawn.pipe?.label ?? capital(endWords(data, drawn.from, drawn.to))}</th>
                 <td>{computedValue(flow, 'volumeFlow', system, finestFlow)}</td>
                 <td>{usual ? computedValue(usual.flow, 'volumeFlow', system, finestFlow) : '–'}</td>
                 <td>
@@ -138,20 +131,4 @@ function endWords(data: BenchData, from: string, to: string): string {
     return label === id ? id.replaceAll('-', ' ') : label
   }
   return `${words(from)} → ${words(to)}`
-}
-
-/** What is set, in one sentence: paper shows no sliders. */
-export function settingWords(data: BenchData, setting: Setting, system: UnitSystem): string {
-  const fuel = data.fuels.find(({ id }) => id === setting.fuel)?.title ?? setting.fuel
-  const faults = data.faults
-    .filter(({ id }) => setting.faults[id] !== undefined)
-    .map(({ id, title }) => `${title} (${shownValue(setting.faults[id] ?? 0, 'ratio', system)})`)
-  return [
-    `${stateNames[setting.state]}`,
-    fuel,
-    `fuel in the tank ${shownValue(setting.tankTemperature, 'temperature', system)}`,
-    `air outside ${shownValue(setting.ambientTemperature, 'temperature', system)}`,
-    `tank ${shownValue(setting.tankLevel, 'ratio', system)} full`,
-    faults.length === 0 ? 'no fault' : `faults: ${faults.join('; ')}`,
-  ].join(', ')
 }

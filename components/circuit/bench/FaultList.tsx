@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
+import { steady } from '../steady.tsx'
 import { FaultSwitch } from './FaultSwitch.tsx'
 import { faultGroups, matches } from './places.ts'
 import type { Action } from './setting.ts'
@@ -7,18 +8,23 @@ import type { BenchData, Setting } from './types.ts'
 interface Props {
   data: BenchData
   htmlId: string
-  setting: Setting
+  /** Severities of those that are on. */
+  severities: Setting['faults']
   send: (action: Action) => void
 }
 
 /** The faults that are on, then a field to find others, then all of them by where they sit. */
-export function FaultList({ data, htmlId, setting, send }: Props) {
+export const FaultList = steady(({ data, htmlId, severities, send }: Props) => {
   const [typed, type] = useState('')
-  const on = data.faults.filter(({ id }) => setting.faults[id] !== undefined)
-  const found = (fault: (typeof data.faults)[number]): boolean => matches(data, fault, typed)
-  const groups = faultGroups(data)
-    .map((group) => ({ ...group, faults: group.faults.filter(found) }))
-    .filter(({ faults }) => faults.length > 0)
+  const on = data.faults.filter(({ id }) => severities[id] !== undefined)
+  const all = useMemo(() => faultGroups(data), [data])
+  const groups = useMemo(
+    () =>
+      all
+        .map((group) => ({ ...group, faults: group.faults.filter((fault) => matches(data, fault, typed)) }))
+        .filter(({ faults }) => faults.length > 0),
+    [data, all, typed],
+  )
   const count = groups.reduce((sum, { faults }) => sum + faults.length, 0)
   return (
     <section class="faults" aria-labelledby={`${htmlId}-faults`}>
@@ -29,7 +35,7 @@ export function FaultList({ data, htmlId, setting, send }: Props) {
           <FaultSwitch
             key={fault.id}
             fault={fault}
-            severity={setting.faults[fault.id]}
+            severity={severities[fault.id]}
             htmlId={`${htmlId}-on-${fault.id}`}
             send={send}
           />
@@ -53,7 +59,7 @@ export function FaultList({ data, htmlId, setting, send }: Props) {
         </output>
       </div>
       {groups.map(({ title, faults }) => {
-        const active = faults.filter(({ id }) => setting.faults[id] !== undefined).length
+        const active = faults.filter(({ id }) => severities[id] !== undefined).length
         return (
           <details key={title} class="fault-group" open={typed !== ''}>
             <summary>
@@ -67,7 +73,7 @@ export function FaultList({ data, htmlId, setting, send }: Props) {
               <FaultSwitch
                 key={fault.id}
                 fault={fault}
-                severity={setting.faults[fault.id]}
+                severity={severities[fault.id]}
                 htmlId={`${htmlId}-all-${fault.id}`}
                 send={send}
               />
@@ -78,4 +84,4 @@ export function FaultList({ data, htmlId, setting, send }: Props) {
       {groups.length === 0 && <p>No fault of this circuit is called so.</p>}
     </section>
   )
-}
+})

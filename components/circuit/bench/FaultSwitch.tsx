@@ -1,3 +1,4 @@
+import { steady } from '../steady.tsx'
 import { FIRST_SEVERITY, type Action } from './setting.ts'
 import { SliderField } from './SliderField.tsx'
 import type { BenchFault } from './types.ts'
@@ -11,7 +12,7 @@ interface Props {
 }
 
 /** A fault with its switch and, while it is on, how bad it is. */
-export function FaultSwitch({ fault, severity, htmlId, send }: Props) {
+export const FaultSwitch = steady(({ fault, severity, htmlId, send }: Props) => {
   const on = severity !== undefined
   return (
     <div class={on ? 'fault fault-on' : 'fault'}>
@@ -39,4 +40,4 @@ export function FaultSwitch({ fault, severity, htmlId, send }: Props) {
       )}
     </div>
   )
-}
+})

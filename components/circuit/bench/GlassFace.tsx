@@ -1,5 +1,5 @@
-import type { ComponentChildren } from 'preact'
 import type { GlassView } from '../../../calculators/circuit/types.ts'
+import { steady } from '../steady.tsx'
 
 /** Radius of the window, in units of the picture. */
 export const WINDOW = 50
@@ -40,34 +40,58 @@ interface Props {
 
 /** What one sees through the window of a glass, about the point (0, 0). */
 export function GlassFace({ view, id }: Props) {
-  const level = WINDOW - 2 * WINDOW * view.fill
+  const { fill, gas, from, dirt, milky } = view
   return (
-    <g class={view.milky ? 'glass-face glass-milky' : 'glass-face'}>
-      <clipPath id={`${id}-window`}>
-        <circle r={WINDOW} />
-      </clipPath>
-      <g clip-path={`url(#${id}-window)`}>
-        <rect class="glass-back" x={-WINDOW} y={-WINDOW} width={2 * WINDOW} height={2 * WINDOW} />
-        {view.fill === 0 && <path class="glass-wall" d="M-34-36V36M-17-46V46M0-50V50M17-46V46M34-36V36" />}
-        {view.from === 'valve' && <Stream level={level} />}
-        {view.fill > 0 && <Fuel view={view} level={level} />}
-        <Bubbles view={view} level={level} />
-        {view.from === 'drain' && view.fill > 0 && <Rising level={level} />}
-        <Dirt share={view.dirt} />
-      </g>
-      <circle class="glass-edge" r={WINDOW} />
-      <path class="glass-gleam" d="M-38-20A43 43 0 0 1-14-40" />
-    </g>
+    <Window
+      id={id}
+      level={Math.round(WINDOW - 2 * WINDOW * fill)}
+      holds={fill >= FULL ? 'all' : fill > 0 ? 'some' : 'none'}
+      bubbles={fill > 0 ? bubbleCount(gas) : 0}
+      from={from}
+      dirt={Math.round(dirt * 100) / 100}
+      milky={milky}
+    />
   )
 }
 
-function Fuel({ view, level }: { view: GlassView; level: number }) {
-  const full = view.fill >= 0.995
+/** A fuller glass shows no surface. */
+const FULL = 0.995
+
+interface WindowProps extends Pick<GlassView, 'from' | 'dirt' | 'milky'> {
+  id: string
+  /** Height of the surface, in whole units of the picture. */
+  level: number
+  /** How much of the glass the fuel takes. */
+  holds: 'all' | 'some' | 'none'
+  bubbles: number
+}
+
+/** The picture, in steps that the eye can tell: a smaller change draws nothing anew. */
+const Window = steady(({ id, level, holds, bubbles, from, dirt, milky }: WindowProps) => (
+  <g class={milky ? 'glass-face glass-milky' : 'glass-face'}>
+    <clipPath id={`${id}-window`}>
+      <circle r={WINDOW} />
+    </clipPath>
+    <g clip-path={`url(#${id}-window)`}>
+      <rect class="glass-back" x={-WINDOW} y={-WINDOW} width={2 * WINDOW} height={2 * WINDOW} />
+      {holds === 'none' && <path class="glass-wall" d="M-34-36V36M-17-46V46M0-50V50M17-46V46M34-36V36" />}
+      {from === 'valve' && <Stream level={level} />}
+      {holds !== 'none' && <Fuel full={holds === 'all'} through={from === 'through'} level={level} />}
+      {holds !== 'none' && <Bubbles count={bubbles} level={level} />}
+      {from === 'drain' && holds !== 'none' && <Rising level={level} />}
+      <Dirt share={dirt} />
+    </g>
+    <circle class="glass-edge" r={WINDOW} />
+    <path class="glass-gleam" d="M-38-20A43 43 0 0 1-14-40" />
+  </g>
+))
+
+function Fuel({ full, through, level }: { full: boolean; through: boolean; level: number }) {
   return (
     <g>
       <rect class="glass-fuel" x={-WINDOW} y={level} width={2 * WINDOW} height={WINDOW - level} />
       {full ? (
-        view.from === 'through' && <Streaks />
+        through && <Streaks />
       ) : (
         <path
           class="glass-surface"
@@ -110,9 +134,8 @@ function Rising({ level }: { level: number }) {
   )
 }
 
-function Bubbles({ view, level }: { view: GlassView; level: number }): ComponentChildren {
-  if (view.fill <= 0) return null
-  const shown = dots(bubbleCount(view.gas), Math.max(level + 4, -46), 46, 2.2, 8)
+function Bubbles({ count, level }: { count: number; level: number }) {
+  const shown = dots(count, Math.max(level + 4, -46), 46, 2.2, 8)
   return (
     <g class="glass-bubbles">
       {shown.map(({ x, y, radius }, index) => (

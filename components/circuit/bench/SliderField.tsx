@@ -17,6 +17,8 @@ interface Props {
   most: number
   /** [unit shown] */
   step: number
+  /** What else one must know of it now. */
+  note?: string | undefined
   system: UnitSystem
   set: (si: number) => void
 }
@@ -24,7 +26,7 @@ interface Props {
 const DIGITS = 4
 
 /** A slider and a number, which say the same: the one for a feeling, the other for a value. */
-export function SliderField({ htmlId, label, of, kind, value, least, most, step, system, set }: Props) {
+export function SliderField({ htmlId, label, of, kind, value, least, most, step, note, system, set }: Props) {
   const [typed, type] = useState<string>()
   const unit = kind === 'ratio' ? '%' : unitForSystem(kind, system)
   const shown = (si: number): number => fromSI(si, unit, kind)
@@ -53,6 +55,7 @@ export function SliderField({ htmlId, label, of, kind, value, least, most, step,
         max={shown(most)}
         step={step}
         value={shown(value)}
+        aria-describedby={note && `${htmlId}-note`}
         aria-valuetext={`${asText(value)} ${unitOf(unit).symbol}`}
         onInput={(event) => {
           type(undefined)
@@ -74,6 +77,11 @@ export function SliderField({ htmlId, label, of, kind, value, least, most, step,
         />
         <span class="slider-unit">{unitOf(unit).symbol}</span>
       </span>
+      {note && (
+        <span class="slider-note" id={`${htmlId}-note`}>
+          {note}
+        </span>
+      )}
       <span class="slider-message" id={`${htmlId}-message`} aria-live="polite">
         {refused && `Read «${typed}»; accepted: ${asText(least)} to ${asText(most)} ${unitOf(unit).symbol}.`}
       </span>

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useReducer, useState } from 'preact/hooks'
+import { useCallback, useEffect, useMemo, useReducer, useState } from 'preact/hooks'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import { href } from '../../layout/href.ts'
 import { startState, writeAddress } from './address.ts'
@@ -13,7 +13,7 @@ import { Spoken } from './Spoken.tsx'
 import type { BenchData, Preset, Setting } from './types.ts'
 import { useUnits } from './units.ts'
 import { useSolved, type Answer } from './use-solved.ts'
-import { labelOf, shownReading, shownValue, stateNames } from './words.ts'
+import { conditionWords, faultWords, labelOf, settingWords, shownReading } from './words.ts'
 
 interface Props extends BenchProps {
   preset: Preset
@@ -29,10 +29,10 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
   const system = useUnits(live)
   const { setting } = state
   const answer = useSolved(solve, setting)
-  const change = (action: Action): void => {
+  const change = useCallback((action: Action): void => {
     touch(true)
     send(action)
-  }
+  }, [])
   const address = `${href(`bench/${data.id}`)}?${writeAddress(data, state)}`
   return (
     <div class="small-bench">
@@ -41,6 +41,7 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
           data={data}
           htmlId={htmlId}
           setting={setting}
+          now={answer.now}
           system={system}
           offered={preset.move.filter(isCondition)}
           send={change}
@@ -57,6 +58,7 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
             />
           ))}
         <p class="small-bench-set">{stillWords(data, preset, setting, system)}</p>
+        <p class="small-bench-paper">Set: {settingWords(data, setting, system)}.</p>
         <p class="small-bench-ways screen-only">
           <button type="button" hidden={!ready} onClick={() => change({ type: 'restore', state: start })}>
             Reset
@@ -65,7 +67,7 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
         </p>
       </div>
       <Shown data={data} htmlId={htmlId} preset={preset} answer={answer} system={system} />
-      <Spoken data={data} {...answer} system={system} touched={touched} />
+      <Spoken data={data} answer={answer} system={system} touched={touched} />
     </div>
   )
 }
@@ -126,17 +128,11 @@ function Shown({ data, htmlId, preset, answer: { now, health, reason }, system }
 
 /** What is set and cannot be moved here, in words. */
 function stillWords(data: BenchData, { move }: Preset, setting: Setting, system: UnitSystem): string {
-  const fuel = data.fuels.find(({ id }) => id === setting.fuel)?.title ?? setting.fuel
-  const conditions = {
-    state: stateNames[setting.state],
-    fuel: fuel.toLowerCase(),
-    tankTemperature: `fuel in the tank at ${shownValue(setting.tankTemperature, 'temperature', system)}`,
-    ambientTemperature: `air outside at ${shownValue(setting.ambientTemperature, 'temperature', system)}`,
-    tankLevel: `tank ${shownValue(setting.tankLevel, 'ratio', system)} full`,
-  }
-  const still = Object.entries(conditions).filter(([id]) => !move.includes(id))
-  const faults = data.faults
-    .filter(({ id }) => setting.faults[id] !== undefined && !move.includes(id))
-    .map(({ id, title }) => `${title} (${shownValue(setting.faults[id] ?? 0, 'ratio', system)})`)
-  return `Set besides: ${[...still.map(([, words]) => words), ...faults].join(', ')}.`
+  const words = conditionWords(data, setting, system)
+  const still = Object.entries({ ...words, fuel: words.fuel.toLowerCase() }).filter(
+    ([id]) => !move.includes(id),
+  )
+  const others = { faults: data.faults.filter(({ id }) => !move.includes(id)) }
+  const faults = faultWords(others, setting.faults, system)
+  return `Set besides: ${[...still.map(([, text]) => text), ...faults].join(', ')}.`
 }

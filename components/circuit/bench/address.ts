@@ -18,12 +18,13 @@ const FAULT_PREFIX = 'fault.'
 /** Keys that other parts of the site put into an address. */
 const siteKeys = new Set(['q', 'highlight', 'pagefind-highlight'])
 
-/** How a slider's value stands in an address: in degrees Celsius or per cent, so that a person can read it. */
+/** How a slider's value stands in an address: in degrees Celsius, per cent or metres, so that a person can read it. */
 const sliderKeys: Readonly<Record<string, { slider: Slider; unit: string; factor: number; offset: number }>> =
   {
     tank: { slider: 'tankTemperature', unit: '°C', factor: 1, offset: ICE_POINT },
     air: { slider: 'ambientTemperature', unit: '°C', factor: 1, offset: ICE_POINT },
     level: { slider: 'tankLevel', unit: '%', factor: 0.01, offset: 0 },
+    height: { slider: 'height', unit: 'm', factor: 1, offset: 0 },
   }
 
 const colourings = ['pressure', 'temperature'] as const

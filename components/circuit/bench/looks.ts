@@ -28,16 +28,22 @@ const middleOf = (from: FlowPoint, to: FlowPoint): FlowPoint => ({
   gas: (from.gas + to.gas) / 2,
 })
 
+const looks = new Map<string, LineLook>()
+
+/** The same object for the same look: a line whose look did not change is not drawn anew. */
+function lookOf(shade: LineLook['shade'], pace: number, backward: boolean): LineLook {
+  const key = `${shade} ${pace} ${backward}`
+  const look = looks.get(key) ?? { shade, pace, backward }
+  looks.set(key, look)
+  return look
+}
+
 /** How the lines look, by their index in the data's connections. */
 export function lineLooks(now: CircuitState, scale: Scale, fullFlow: number): ReadonlyMap<number, LineLook> {
   return new Map(
     now.lines.map(({ connection, flow, from, to }: LineState) => [
       connection,
-      {
-        shade: scale.shadeOf(middleOf(from, to)),
-        pace: paceOf(flow, fullFlow),
-        backward: flow < 0,
-      },
+      lookOf(scale.shadeOf(middleOf(from, to)), paceOf(flow, fullFlow), flow < 0),
     ]),
   )
 }

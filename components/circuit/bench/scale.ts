@@ -5,7 +5,7 @@ import { fromSI, unitOf } from '../../../calculators/quantity/units.ts'
 import type { CircuitState, FlowPoint } from '../../../calculators/circuit/types.ts'
 import type { Colouring } from './types.ts'
 
-/** Shades of the scale, dark to light in even steps of lightness; bench-shades.css holds their colours. */
+/** Shades of the scale, dark to light in even steps of lightness; shades.css holds their colours. */
 export const SHADES = 10
 
 /** Room above health, so that the first fault does not run off the scale. */

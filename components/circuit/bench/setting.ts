@@ -1,5 +1,5 @@
 import type { Conditions } from '../../../calculators/circuit/types.ts'
-import { STANDARD_ATMOSPHERE } from '../../../calculators/quantity/convert.ts'
+import { standardAtmosphere } from '../../../calculators/hydraulics/vapour.ts'
 import { readFigure } from '../../../calculators/quantity/figure.ts'
 import type { KindId } from '../../../calculators/quantity/types.ts'
 import type { BenchData, BenchState, Setting } from './types.ts'
@@ -13,6 +13,12 @@ export const SHOWN_SEVERITY = 0.7
 /** The tank of the bench when nobody chose its level: well above the mouth of the suction pipe. */
 export const USUAL_LEVEL = 0.7
 
+/** Where no other height is given. */
+export const SEA_LEVEL = 0
+
+/** Railways and quarries do not lie higher, and the model takes the pressure there. [m] */
+const HIGHEST_PLACE = 4000
+
 /** Value of a figure of the data. [SI] */
 export function figureOf(text: string, kind: KindId): number {
   const reading = readFigure(text, kind)
@@ -25,15 +31,15 @@ export function figureIn({ setPoints }: BenchData, text: string, kind: KindId): 
   return figureOf(setPoints[text]?.value ?? text, kind)
 }
 
-export type Slider = 'tankTemperature' | 'ambientTemperature' | 'tankLevel'
+export type Slider = 'tankTemperature' | 'ambientTemperature' | 'tankLevel' | 'height'
 
 export interface SliderSpec {
   readonly label: string
-  readonly kind: 'temperature' | 'ratio'
+  readonly kind: 'temperature' | 'ratio' | 'length'
   /** [SI] */
   readonly least: number
   readonly most: number
-  /** [SI] */
+  /** [unit shown] */
   readonly step: number
 }
 
@@ -50,7 +56,8 @@ export function slidersOf(data: BenchData): Readonly<Record<Slider, SliderSpec>>
   return {
     tankTemperature: temperature('Fuel in the tank', ranges.tankTemperature),
     ambientTemperature: temperature('Air outside', ranges.ambientTemperature),
-    tankLevel: { label: 'Level in the tank', kind: 'ratio', least: 0, most: 1, step: 0.01 },
+    tankLevel: { label: 'Level in the tank', kind: 'ratio', least: 0, most: 1, step: 1 },
+    height: { label: 'Altitude', kind: 'length', least: SEA_LEVEL, most: HIGHEST_PLACE, step: 50 },
   }
 }
 
@@ -63,14 +70,22 @@ export function usualSetting(data: BenchData): Setting {
     tankTemperature: figureIn(data, usual.tankTemperature, 'temperature'),
     ambientTemperature: figureIn(data, usual.ambientTemperature, 'temperature'),
     tankLevel: USUAL_LEVEL,
+    height: SEA_LEVEL,
     faults: {},
   }
 }
 
 /** What surrounds the circuit, as the solver takes it. */
 export function conditionsOf(setting: Setting): Conditions {
-  const { state, fuel, tankTemperature, ambientTemperature, tankLevel } = setting
-  return { state, fuel, tankTemperature, ambientTemperature, tankLevel, airPressure: STANDARD_ATMOSPHERE }
+  const { state, fuel, tankTemperature, ambientTemperature, tankLevel, height } = setting
+  return {
+    state,
+    fuel,
+    tankTemperature,
+    ambientTemperature,
+    tankLevel,
+    airPressure: standardAtmosphere(height),
+  }
 }
 
 export type Action =

@@ -7,7 +7,7 @@ import type { BenchData, Setting } from './types.ts'
 
 export type Solved = CircuitState | NoState
 
-/** The model of a circuit, ready to be asked: what a setting leads to. The last state is where the next begins. */
+/** The model of a circuit, ready to be asked what a setting leads to. */
 export function solverOf(data: BenchData): (setting: Setting) => Solved {
   const { circuit, setPoints, fuels, faults } = data
   const reading = readCircuit({

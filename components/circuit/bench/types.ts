@@ -56,6 +56,8 @@ export interface Setting {
   readonly ambientTemperature: number
   /** Share of the tank's depth. */
   readonly tankLevel: number
+  /** Of the place over the sea, which sets the pressure of the air. */
+  readonly height: number
   /** Severity, 0 to 1, of each fault that is switched on, by its id. */
   readonly faults: Readonly<Record<string, number>>
 }

@@ -4,7 +4,8 @@ import { formatIn } from '../../../calculators/quantity/format.ts'
 import { unitForSystem } from '../../../calculators/quantity/kinds.ts'
 import type { KindId, UnitSystem } from '../../../calculators/quantity/types.ts'
 import { fromSI, toSI, unitOf } from '../../../calculators/quantity/units.ts'
-import type { BenchData } from './types.ts'
+import { SEA_LEVEL } from './setting.ts'
+import type { BenchData, Setting } from './types.ts'
 
 export const stateNames: Readonly<Record<OperatingState, string>> = {
   priming: 'Priming',
@@ -24,10 +25,15 @@ export const stateNotes: Readonly<Record<OperatingState, string>> = {
 const unitOfKind = (kind: KindId, system: UnitSystem): string =>
   kind === 'ratio' ? '%' : unitForSystem(kind, system)
 
+/** A value or a change that is a smaller share of the accuracy than this is nothing to who reads it. */
+const NOTHING = 0.1
+
 /** A value as the instrument lets one read it: its last digit is the last one of the accuracy. */
 export function shownValue(si: number, kind: KindId, system: UnitSystem, accuracy?: number): string {
+  // No instrument shows 0.0009.
+  const read = accuracy !== undefined && Math.abs(si) < NOTHING * accuracy ? 0 : si
   const options = accuracy !== undefined && accuracy > 0 ? { uncertainty: accuracy } : {}
-  return formatIn(si, kind, unitOfKind(kind, system), options)
+  return formatIn(read, kind, unitOfKind(kind, system), options)
 }
 
 const stops = { lowest: ', at its lower stop', highest: ', at its upper stop' } as const
@@ -37,13 +43,10 @@ export function shownReading({ value, kind, accuracy, atStop }: Reading, system:
   return shownValue(value, kind, system, accuracy) + (atStop === undefined ? '' : stops[atStop])
 }
 
-/** A change that is a smaller share of the accuracy than this is the solver's rounding. */
-const NO_CHANGE = 0.02
-
 /** The change with its sign: '−38 kPa'. */
 export function shownChange(before: Reading, now: Reading, system: UnitSystem): string {
   const difference = now.value - before.value
-  if (Math.abs(difference) <= NO_CHANGE * now.accuracy) return 'none'
+  if (Math.abs(difference) <= NOTHING * now.accuracy) return 'none'
   const text = shownValue(difference, differenceKind(now.kind), system, now.accuracy)
   return difference > 0 ? `+${text}` : text
 }
@@ -73,6 +76,44 @@ export function labelOf({ circuit }: BenchData, id: string): string {
   const element = circuit.elements.find((candidate) => candidate.id === id)
   if (element !== undefined) return element.label
   return circuit.connections.find(({ pipe }) => pipe?.id === id)?.pipe?.label ?? id
+}
+
+/** The conditions of a setting in words, by their names. */
+export function conditionWords(
+  data: BenchData,
+  setting: Setting,
+  system: UnitSystem,
+): Readonly<Record<Exclude<keyof Setting, 'faults'>, string>> {
+  const { state, fuel, tankTemperature, ambientTemperature, tankLevel, height } = setting
+  return {
+    state: stateNames[state],
+    fuel: data.fuels.find(({ id }) => id === fuel)?.title ?? fuel,
+    tankTemperature: `fuel in the tank ${shownValue(tankTemperature, 'temperature', system)}`,
+    ambientTemperature: `air outside ${shownValue(ambientTemperature, 'temperature', system)}`,
+    tankLevel: `tank ${shownValue(tankLevel, 'ratio', system)} full`,
+    height:
+      height === SEA_LEVEL ? 'at sea level' : `at an altitude of ${shownValue(height, 'length', system)}`,
+  }
+}
+
+/** The faults that are on, each with its severity in words: 'Fuel pump worn (40 %)'. */
+export const faultWords = (
+  { faults }: Pick<BenchData, 'faults'>,
+  severities: Setting['faults'],
+  system: UnitSystem,
+): string[] =>
+  faults.flatMap(({ id, title }) => {
+    const severity = severities[id]
+    return severity === undefined ? [] : [`${title} (${shownValue(severity, 'ratio', system)})`]
+  })
+
+/** What is set, in one sentence: paper shows no sliders. */
+export function settingWords(data: BenchData, setting: Setting, system: UnitSystem): string {
+  const faults = faultWords(data, setting.faults, system)
+  return [
+    ...Object.values(conditionWords(data, setting, system)),
+    faults.length === 0 ? 'no fault' : `faults: ${faults.join('; ')}`,
+  ].join(', ')
 }
 
 /** What of a change stands in one line: label, now, health. */

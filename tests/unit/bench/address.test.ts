@@ -22,6 +22,7 @@ const states: fc.Arbitrary<BenchState> = fc
     tankTemperature: whole(sliders.tankTemperature, 273.15),
     ambientTemperature: whole(sliders.ambientTemperature, 273.15),
     tankLevel: fc.integer({ min: 0, max: 100 }).map((share) => share * 0.01),
+    height: fc.integer({ min: 0, max: 4000 }),
     faults: fc.dictionary(
       fc.constantFrom(...faultIds),
       fc.integer({ min: 0, max: 100 }).map((share) => share / 100),
@@ -60,7 +61,7 @@ describe('the address of a bench', () => {
         expect(read.setting.faults).toEqual(state.setting.faults)
         expect(read.setting.state).toBe(state.setting.state)
         expect(read.setting.fuel).toBe(state.setting.fuel)
-        for (const slider of ['tankTemperature', 'ambientTemperature', 'tankLevel'] as const)
+        for (const slider of ['tankTemperature', 'ambientTemperature', 'tankLevel', 'height'] as const)
           expect(read.setting[slider]).toBeCloseTo(state.setting[slider], 9)
       }),
     )

@@ -45,7 +45,7 @@ describe('the scale of the lines', () => {
 })
 
 it('the shades rise in even steps of lightness, so that no step looks larger than another', () => {
-  const css = readFileSync('components/circuit/bench/live.css', 'utf8')
+  const css = readFileSync('components/circuit/bench/shades.css', 'utf8')
   const shades = [...css.matchAll(/\.shade-(\d) \{\s*--shade: oklch\(([\d.]+)/g)]
   const lightness = shades.map((match) => Number(match[2]))
   expect(shades.map((match) => Number(match[1]))).toEqual([...Array(SHADES).keys()])

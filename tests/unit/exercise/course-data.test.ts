@@ -89,7 +89,7 @@ const cause = {
 }
 
 describe('a course as a page carries it', () => {
-  const text = veilCourse(packCourse(course, [], offer), [cause])
+  const text = veilCourse(packCourse(course, [], offer), { causes: [cause], bench: '/bench/pq-12/' })
   const packed = unpackCourse(text, offer)
 
   it('leaves out what the complaint has ruled out and what nothing tells apart', () => {
