@@ -73,7 +73,13 @@ function engineState(situation: Situation, fields: Fields): EngineState {
   const burnt = flows.reduce((sum, flow) => sum + flow, 0)
   const atFull = burntAtFull * usualFluid.density15 * usualFluid.energy
   const idle = burntAtIdle / burntAtFull
-  const share = energyShare(injectorRates(situation, fields, true), fields.rack, fluid, atFull)
+  const share = energyShare(
+    flows.map((flow) => flow * reference),
+    injectorRates(situation, fields, false),
+    fields.rack,
+    fluid,
+    atFull,
+  )
   const each = burntAtFull / model.cylinders
   const shares = flows.map(
     (flow) => (flow * reference * fluid.energy) / (each * usualFluid.density15 * usualFluid.energy),

@@ -42,7 +42,7 @@ async function answerTo(text: string): Promise<Answer> {
   const id = whichCircuit(given)
   const { model, setPoints } = signatureSource(id)
   const conditions = await readConditions(model, given['state'], given['conditions'])
-  const chosen = readFaults(given['faults'] ?? {}, allFaults(), id)
+  const chosen = readFaults(given['faults'] === undefined ? {} : given['faults'], allFaults(), id)
   if (!chosen.ok) {
     const [first] = chosen.refusals
     return refused(first?.field ?? 'faults', first?.reason ?? '', first?.accepted ?? '')
@@ -55,7 +55,10 @@ async function answerTo(text: string): Promise<Answer> {
     parameters: [...parameters, ...overrides],
     conditions: bentConditions,
   })
-  if (!state.ok) return refused('', state.reason, 'a state that the circuit comes to rest in')
+  if (!state.ok) {
+    const field = ['faults', 'parts', 'conditions'].find((one) => given[one] !== undefined) ?? 'state'
+    return refused(field, state.reason, 'a state that the circuit comes to rest in')
+  }
   return { json: printed(state, state.conditions) }
 }
 

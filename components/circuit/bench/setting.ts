@@ -39,18 +39,15 @@ export interface SliderSpec {
 
 /** What can be slid, and how far. */
 export function slidersOf(data: BenchData): Readonly<Record<Slider, SliderSpec>> {
-  const temperature = (label: string, [least, most]: readonly [string, string]): SliderSpec => ({
-    label,
-    kind: 'temperature',
-    least: figureIn(data, least, 'temperature'),
-    most: figureIn(data, most, 'temperature'),
-    step: 1,
-  })
   const { ranges } = data.circuit
+  const slider = (id: Slider, label: string, kind: SliderSpec['kind'], step: number): SliderSpec => {
+    const [least, most] = ranges[id]
+    return { label, kind, least: figureIn(data, least, kind), most: figureIn(data, most, kind), step }
+  }
   return {
-    tankTemperature: temperature('Fuel in the tank', ranges.tankTemperature),
-    ambientTemperature: temperature('Air outside', ranges.ambientTemperature),
-    tankLevel: { label: 'Level in the tank', kind: 'ratio', least: 0, most: 1, step: 0.01 },
+    tankTemperature: slider('tankTemperature', 'Fuel in the tank', 'temperature', 1),
+    ambientTemperature: slider('ambientTemperature', 'Air outside', 'temperature', 1),
+    tankLevel: slider('tankLevel', 'Level in the tank', 'ratio', 0.01),
   }
 }
 
