@@ -13,9 +13,20 @@ import { whichCircuit } from './which-circuit.ts'
 
 const FIELDS = ['plant', 'circuit', 'state', 'faults', 'conditions', 'parts']
 
+/** Digits that a state at rest bears: its flows are found to a ten-millionth of the largest. */
+const DIGITS = 7
+
+/** All numbers with the digits that they bear. */
+function rounded(value: unknown): unknown {
+  if (typeof value === 'number') return Number(value.toPrecision(DIGITS))
+  if (Array.isArray(value)) return value.map(rounded)
+  if (typeof value !== 'object' || value === null) return value
+  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, rounded(one)]))
+}
+
 function printed(state: CircuitState, conditions: Conditions): unknown {
   const { readings, glasses, engine, parts, leaks, remarks, effort } = state
-  return {
+  return rounded({
     conditions,
     readings: readings.map(({ id, label, kind, value, accuracy, atStop }) => ({
       id,
@@ -31,7 +42,7 @@ function printed(state: CircuitState, conditions: Conditions): unknown {
     leaks,
     remarks,
     effort,
-  }
+  })
 }
 
 async function answerTo(text: string): Promise<Answer> {
