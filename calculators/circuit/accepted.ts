@@ -17,9 +17,7 @@ export const isWithin = (value: number, { minimum, maximum }: Pick<Limits, 'mini
 
 /** A value of that kind in the unit in which people speak of it: '−35 °C'. */
 export function spoken(value: number, { kind, unit }: Pick<Limits, 'kind' | 'unit'>): string {
-  return Number.isFinite(value)
-    ? formatIn(value, kind, unit ?? kindOf(kind).preferred.si)
-    : String(value)
+  return Number.isFinite(value) ? formatIn(value, kind, unit ?? kindOf(kind).preferred.si) : String(value)
 }
 
 /** What is accepted, for messages: '0 °C to 55 °C'. */

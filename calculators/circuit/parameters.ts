@@ -72,7 +72,12 @@ export function parametersOf(model: CircuitModel, bent: readonly BentParameter[]
     if (wrong)
       return {
         ok: false,
-        refused: { part, parameter: wrong.parameter, reason: wrong.message, accepted: 'figures in that order' },
+        refused: {
+          part,
+          parameter: wrong.parameter,
+          reason: wrong.message,
+          accepted: 'figures in that order',
+        },
       }
   }
   const common = values[model.injectors]

@@ -20,7 +20,12 @@ export interface FigureReader {
    * A figure ('450 kPa') or the value of a set point.
    * @returns the value in SI; not a number where it was refused
    */
-  readonly figure: (path: Path, text: unknown, kind: KindId, limits?: Pick<Limits, 'minimum' | 'maximum'>) => number
+  readonly figure: (
+    path: Path,
+    text: unknown,
+    kind: KindId,
+    limits?: Pick<Limits, 'minimum' | 'maximum'>,
+  ) => number
   readonly refuse: (path: Path, message: string) => void
 }
 
@@ -34,7 +39,12 @@ export function figureReader(setPoints: Readonly<Record<string, SetPoint>>): Fig
   const refuse = (path: Path, message: string): void => {
     problems.push({ path: [...path], message })
   }
-  const figure = (path: Path, text: unknown, kind: KindId, limits?: Pick<Limits, 'minimum' | 'maximum'>): number => {
+  const figure = (
+    path: Path,
+    text: unknown,
+    kind: KindId,
+    limits?: Pick<Limits, 'minimum' | 'maximum'>,
+  ): number => {
     if (typeof text !== 'string') {
       refuse(
         path,

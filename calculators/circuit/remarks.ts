@@ -61,7 +61,9 @@ function waxRemarks(situation: Situation, rest: Rest): Remark[] {
   const { flow, temperature } = rest.fields
   const waxed = model.links.flatMap(({ role, part, from, to }, place) => {
     const before = temperature[(flow[place] ?? 0) < 0 ? to : from] ?? Infinity
-    return role === 'filter' && model.parts[part]?.kind === 'filter' && before < fluid.cloudPoint ? [part] : []
+    return role === 'filter' && model.parts[part]?.kind === 'filter' && before < fluid.cloudPoint
+      ? [part]
+      : []
   })
   const labels = waxed.map((part) => model.parts[part]?.label ?? '')
   const [first] = waxed

@@ -36,9 +36,7 @@ function knownTopology(model: CircuitModel): Topology {
 }
 
 /** Within which faults may bend what surrounds the circuit; what a person chooses is held by the circuit's ranges. */
-const limits: Readonly<
-  Record<Exclude<keyof BentConditions, 'fuel'>, Limits & { readonly label: string }>
-> = {
+const limits: Readonly<Record<Exclude<keyof BentConditions, 'fuel'>, Limits & { readonly label: string }>> = {
   tankTemperature: { ...conditionFigures.tankTemperature, minimum: 233.15, maximum: 423.15 },
   tankLevel: { ...conditionFigures.tankLevel, minimum: 0, maximum: 1 },
   thinned: { kind: 'ratio', label: 'Share of thinner fuel', minimum: 0, maximum: 0.5, unit: '%' },

@@ -134,10 +134,7 @@ export const circuit = z
             ],
       ),
     )
-    for (const problem of [
-      ...netAndModelProblems(data, setPoints),
-      ...unknown,
-    ]) {
+    for (const problem of [...netAndModelProblems(data, setPoints), ...unknown]) {
       context.addIssue({ code: 'custom', path: problem.path, message: problem.message })
     }
   })

@@ -4,7 +4,6 @@ import { checkValveLaw } from '../../calculators/hydraulics/elements/check-valve
 import { leakLaw } from '../../calculators/hydraulics/elements/leak.ts'
 import { pipeLaw } from '../../calculators/hydraulics/elements/pipe.ts'
 import { pumpLaw } from '../../calculators/hydraulics/elements/pump.ts'
-import { restrictorLaw } from '../../calculators/hydraulics/elements/restrictor.ts'
 import { springValveLaw } from '../../calculators/hydraulics/elements/spring-valve.ts'
 import { twoTermLaw } from '../../calculators/hydraulics/elements/two-terms.ts'
 import {
@@ -15,7 +14,6 @@ import {
   type Net,
   type NetSolution,
 } from '../../calculators/hydraulics/network/index.ts'
-import { RESTRICTORS } from '../../calculators/hydraulics/restrictor.ts'
 
 /** The same cases on every machine, `npm run laws` many more. A net has too many parts to be made smaller in good time. */
 fc.configureGlobal({
@@ -68,10 +66,6 @@ const checkValves = fc
   })
   .map(checkValveLaw)
 
-const restrictors = fc
-  .tuple(decades(0.0005, 0.005), fuels)
-  .map(([bore, fuel]) => restrictorLaw({ restrictor: RESTRICTORS.thick.middle, bore, pipe: 2 * bore }, fuel))
-
 const pumps = fc
   .tuple(
     fc.record({
@@ -84,7 +78,7 @@ const pumps = fc
   )
   .map(([pump, fuel]) => pumpLaw(pump, fuel))
 
-const elements = fc.oneof(pipes, filters, restrictors, springValves, checkValves, pumps)
+const elements = fc.oneof(pipes, filters, springValves, checkValves, pumps)
 
 /** Nets of up to thirty nodes that hang together: each node is joined to an earlier one, then come loops. */
 const nets = (laws: fc.Arbitrary<Law>, mostTaken = 0) =>
@@ -209,7 +203,7 @@ test('energy around any loop: what is lost along one way is lost along every oth
   )
 })
 
-const passive = fc.oneof(pipes, filters, restrictors, springValves, checkValves)
+const passive = fc.oneof(pipes, filters, springValves, checkValves)
 
 test('no flow without a difference', () => {
   fc.assert(

@@ -142,7 +142,9 @@ describe('what is said of a state', () => {
     state.remarks.map(({ text }) => text).join(' ')
 
   it('fuel below its cloud point: wax, and at which filters', () => {
-    expect(texts(pq12('full', [], { tankTemperature: 268.15 }))).toMatch(/cloud point, 2\s°C: wax .*: Suction strainer\./)
+    expect(texts(pq12('full', [], { tankTemperature: 268.15 }))).toMatch(
+      /cloud point, 2\s°C: wax .*: Suction strainer\./,
+    )
     expect(texts(pq12('full', [], { tankTemperature: 278.15 }))).not.toMatch(/wax/)
   })
 

@@ -53,8 +53,16 @@ describe('circuit', () => {
     [{ circuit: 'pq-12', state: 'idle', faults: { gremlins: 1 } }, 'faults.gremlins', /not a fault/],
     [{ circuit: 'pq-12', state: 'idle', faults: null }, 'faults', /faults is null/],
     [{ circuit: 'pq-12', state: 'idle', conditions: null }, 'conditions', /conditions is null/],
-    [{ circuit: 'pq-12', state: 'idle', conditions: { fuel: 'coal' } }, 'conditions.fuel', /«coal» is no fuel/],
-    [{ circuit: 'pq-12', state: 'idle', conditions: { fuel: {} } }, 'conditions.fuel', /an object is no fuel/],
+    [
+      { circuit: 'pq-12', state: 'idle', conditions: { fuel: 'coal' } },
+      'conditions.fuel',
+      /«coal» is no fuel/,
+    ],
+    [
+      { circuit: 'pq-12', state: 'idle', conditions: { fuel: {} } },
+      'conditions.fuel',
+      /an object is no fuel/,
+    ],
     [{ circuit: 'pq-12', state: 'idle', conditions: { mood: 1 } }, 'conditions', /«mood» is not a condition/],
     [
       { circuit: 'pq-12', state: 'idle', conditions: { tankTemperature: '5 kPa' } },
@@ -81,8 +89,18 @@ describe('circuit', () => {
       '−10 °C to 60 °C',
     ],
     [{ conditions: { tankTemperature: 25 } }, 'conditions.tankTemperature', /«25 K»/, '−10 °C to 60 °C'],
-    [{ conditions: { ambientTemperature: '140 degC' } }, 'conditions.ambientTemperature', /«140 degC»/, '−25 °C to 45 °C'],
-    [{ conditions: { airPressure: '50 kPa' } }, 'conditions.airPressure', /«50 kPa».*thin air/, '80 kPa to 106 kPa'],
+    [
+      { conditions: { ambientTemperature: '140 degC' } },
+      'conditions.ambientTemperature',
+      /«140 degC»/,
+      '−25 °C to 45 °C',
+    ],
+    [
+      { conditions: { airPressure: '50 kPa' } },
+      'conditions.airPressure',
+      /«50 kPa».*thin air/,
+      '80 kPa to 106 kPa',
+    ],
     [{ conditions: { tankLevel: 4 } }, 'conditions.tankLevel', /«4»/, '0 % to 100 %'],
     [{ conditions: { tankLevel: -1e-9 } }, 'conditions.tankLevel', /«-1e-9»/, '0 % to 100 %'],
     [{ parts: { tank: { ventOpen: 4 } } }, 'parts.tank.ventOpen', /free: «4» is out of range/, '0 to 1'],
@@ -92,8 +110,18 @@ describe('circuit', () => {
       /combustion gas comes in: «9 mm» is out of range/,
       '0 m to 0.002 m',
     ],
-    [{ parts: { injectors: { gasHole: { three: 0 } } } }, 'parts.injectors.gasHole.three', /«three» is no cylinder/, '1 to 12'],
-    [{ parts: { injectors: { gasHole: { 13: 0 } } } }, 'parts.injectors.gasHole.13', /no cylinder 13/, '1 to 12'],
+    [
+      { parts: { injectors: { gasHole: { three: 0 } } } },
+      'parts.injectors.gasHole.three',
+      /«three» is no cylinder/,
+      '1 to 12',
+    ],
+    [
+      { parts: { injectors: { gasHole: { 13: 0 } } } },
+      'parts.injectors.gasHole.13',
+      /no cylinder 13/,
+      '1 to 12',
+    ],
     [
       { parts: { injectors: { heatAtFull: { 1: '1 kW' } } } },
       'parts.injectors.heatAtFull.1',
@@ -107,20 +135,25 @@ describe('circuit', () => {
       'figures in that order',
     ],
   ]
-  it.each(asTyped)('%j is refused as it was typed, with what is accepted', async (given, field, reason, accepted) => {
-    const { refusal } = (await run({ circuit: 'pq-12', state: 'idle', ...given })) as {
-      refusal: { field: string; reason: string; accepted: string }
-    }
-    expect(refusal.field).toBe(field)
-    expect(refusal.reason).toMatch(reason)
-    expect(refusal.accepted.replaceAll('\u00a0', ' ')).toBe(accepted)
-  })
+  it.each(asTyped)(
+    '%j is refused as it was typed, with what is accepted',
+    async (given, field, reason, accepted) => {
+      const { refusal } = (await run({ circuit: 'pq-12', state: 'idle', ...given })) as {
+        refusal: { field: string; reason: string; accepted: string }
+      }
+      expect(refusal.field).toBe(field)
+      expect(refusal.reason).toMatch(reason)
+      expect(refusal.accepted.replaceAll('\u00a0', ' ')).toBe(accepted)
+    },
+  )
 
   it('the level of a circuit that would run empty says why it ends there', async () => {
     expect(await run({ circuit: 'pb-8', state: 'full', conditions: { tankLevel: '5 %' } })).toMatchObject({
       refusal: { field: 'conditions.tankLevel', reason: expect.stringMatching(/loop .* runs empty/) },
     })
-    expect(await run({ circuit: 'pb-8', state: 'full', conditions: { tankLevel: '10 %' } })).toHaveProperty('json')
+    expect(await run({ circuit: 'pb-8', state: 'full', conditions: { tankLevel: '10 %' } })).toHaveProperty(
+      'json',
+    )
   })
 
   it('a circuit without rest names the field that led there', async () => {
