@@ -1,5 +1,6 @@
 import { temperatureOfContent } from '../heat/petroleum-heat.ts'
 import { solveNet, type Law } from '../hydraulics/network/index.ts'
+import { leastFlow, PRESSURE_AT_REST, TEMPERATURE_AT_REST } from './at-rest.ts'
 import { carry } from './carry.ts'
 import { networkOf } from './circuit-net.ts'
 import { drawIn } from './draw-in.ts'
@@ -24,13 +25,6 @@ const LENIENCE = 30
 /** The pressure of a loop answers so steeply to what its pump draws that the pump's law must go after it in small steps. */
 const LEAST_DRAWN = 1e-3
 
-/** At rest when from one round to the next no pressure moves more than this [Pa], no temperature more than this [K]. */
-const PRESSURE_AT_REST = 0.05
-const TEMPERATURE_AT_REST = 1e-4
-/** No flow moves by more than this share of the largest, or of a drop a second where hardly anything flows. [-] */
-const SHARE_AT_REST = 1e-7
-const HARDLY_ANY = 5e-6
-
 const BELOW_NOTHING = 'The pressure would fall below nothing, which no fuel bears, at'
 
 /** Fields that have come to rest. */
@@ -41,6 +35,8 @@ export interface Rest {
   readonly solutions: number
   /** [m³/s] */
   readonly residual: number
+  /** How many times what counts as rest it still moved; 1 but where it came to rest slowly. [-] */
+  readonly within: number
 }
 
 function outwardLaws(situation: Situation, fields: Fields, holes: readonly number[]): Law[] {
@@ -127,7 +123,7 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
       if (empty >= 0)
         return { ok: false, reason: reasonOf(situation, model.nodes[empty]?.id ?? '', BELOW_NOTHING) }
       const leaks = holes.map((part, place) => ({ part, flow: flows[ownLinks + place] as number }))
-      return { fields, leaks, solutions: round, residual: solved.residual }
+      return { fields, leaks, solutions: round, residual: solved.residual, within: rest }
     }
     worst = model.nodes[far.node]?.id ?? ''
   }
@@ -174,13 +170,10 @@ function holdBack(situation: Situation, before: Fields, now: Fields, carried: Ca
 
 /** How far the flows have moved, over what counts as rest. */
 function flowMovement(before: Float64Array, now: Float64Array): number {
-  let [moved, most] = [0, HARDLY_ANY]
-  for (let place = 0; place < before.length; place++) {
-    const flow = now[place] as number
-    moved = Math.max(moved, Math.abs(flow - (before[place] as number)))
-    most = Math.max(most, Math.abs(flow))
-  }
-  return moved / (SHARE_AT_REST * most)
+  let moved = 0
+  for (let place = 0; place < before.length; place++)
+    moved = Math.max(moved, Math.abs((now[place] as number) - (before[place] as number)))
+  return moved / leastFlow(now.subarray(0, before.length))
 }
 
 /** How far pressures and temperatures have moved, over what counts as rest, and where most. */

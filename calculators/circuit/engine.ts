@@ -87,14 +87,25 @@ export function rackFor(rates: InjectorRates, wanted: number, fluid: Fluid): num
 
 /**
  * Energy that goes into power, over what the fuel of full load gives. [-]
- * @param rates, rack as above
+ * @param taken fuel that each cylinder took in [kg/s]
+ * @param rates of the injectors if they fill well [kg/s]; they say what of the fuel dripped in unasked
+ * @param rack 0 to 1
  * @param fluid fuel in the circuit
  * @param atFull energy of the fuel at full load in health [W]
+ * @source common practice (what drips burns late)
  */
-export function energyShare(rates: InjectorRates, rack: number, fluid: Fluid, atFull: number): number {
+export function energyShare(
+  taken: ArrayLike<number>,
+  rates: InjectorRates,
+  rack: number,
+  fluid: Fluid,
+  atFull: number,
+): number {
   let mass = 0
   rates.atFullRack.forEach((metered, place) => {
-    mass += rack * metered + DRIPPED_POWER * (rates.dripped[place] ?? 0)
+    const dripped = rates.dripped[place] ?? 0
+    const both = rack * metered + dripped
+    if (both > 0) mass += ((taken[place] ?? 0) * (rack * metered + DRIPPED_POWER * dripped)) / both
   })
   return (mass * fluid.energy) / atFull
 }

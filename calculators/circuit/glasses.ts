@@ -1,4 +1,5 @@
 import { GRAVITY } from '../hydraulics/hydrostatics.ts'
+import { LEAST_SHARE, told } from './at-rest.ts'
 import { gasRatio, type Fields } from './fields.ts'
 import type { Situation } from './situation.ts'
 import type { GlassLook, GlassView } from './types.ts'
@@ -76,7 +77,7 @@ function viewOf(
   const standing = Math.min(1, Math.max(0, 0.5 + column / (HEIGHT * bore))) / (1 + ratio)
   const fill = Math.max(running, standing)
   // Gas in a trickle that runs down the wall is not seen; a glass that stands still has let its gas rise.
-  const gas = running > 0 || main ? ratio / (1 + ratio) : 0
+  const gas = running > 0 || main ? told(ratio / (1 + ratio), LEAST_SHARE) : 0
   const look = lookOf(fill, gas)
   const from = look === 'empty' ? 'none' : main ? 'through' : running > PART_FULL_FROM ? 'valve' : 'drain'
   const milky = fluid.water > MILKY_FROM

@@ -1,6 +1,7 @@
 import type { Law } from '../hydraulics/network/net.ts'
 import { checkValveLaw } from '../hydraulics/elements/check-valve.ts'
 import { bypassedFilterLaw, filterLaw } from '../hydraulics/elements/filter.ts'
+import { openingLaw } from '../hydraulics/elements/leak.ts'
 import type { Liquid } from '../hydraulics/elements/liquid.ts'
 import { partlyShutValveLaw } from '../hydraulics/elements/partly-shut-valve.ts'
 import { pipeLaw } from '../hydraulics/elements/pipe.ts'
@@ -168,19 +169,17 @@ export function meteringLaw(metered: number, needed: number): Law {
 
 /** A hole to the outside: fuel out, and next to none back in, since it is air that comes in. */
 export function outwardLaw(diameter: number, liquid: Liquid): Law {
-  const hole = leakHole(diameter)
-  const linear = hole.resistance * liquid.density * liquid.kinematicViscosity
-  const quadratic = liquid.density / (2 * (HOLE_COEFFICIENT * hole.area) ** 2)
+  const outward = openingLaw(leakHole(diameter), HOLE_COEFFICIENT, liquid)
   return (flow, into) => {
-    const against = flow < 0
-    into.drop = against ? flow * TAKES_NO_MORE : (linear + quadratic * flow) * flow
-    into.slope = against ? TAKES_NO_MORE : linear + 2 * quadratic * flow
+    if (flow >= 0) return outward(flow, into)
+    into.drop = flow * TAKES_NO_MORE
+    into.slope = TAKES_NO_MORE
   }
 }
 
 /** What a pump draws at its inlet, and how that answers to its flow, from its last state. */
 export interface PumpInlet {
-  /** Of all that turns over. [m³/s] */
+  /** Of all that turns over. [m³/s], above 0 */
   readonly displaced: number
   /** Slip for each pascal. [m³/(s·Pa)], above 0 */
   readonly slip: number
@@ -203,11 +202,6 @@ const PRESSURE_STEP = 1
  */
 export function starvingPumpLaw(pump: PumpInlet, scale: number): Law {
   const { displaced, slip, lastFlow, lastPressure, fall, liquidShare } = pump
-  if (displaced <= 0)
-    return (flow, into) => {
-      into.drop = (flow * scale) / slip
-      into.slope = scale / slip
-    }
   return (flow, into) => {
     const pressure = lastPressure - fall * (flow - lastFlow)
     const share = liquidShare(pressure)

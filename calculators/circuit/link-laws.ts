@@ -1,8 +1,9 @@
-import { GRAVITY } from '../hydraulics/hydrostatics.ts'
 import type { Law } from '../hydraulics/network/net.ts'
 import { displacedFlow, slipAt, slipConstant } from '../hydraulics/slip.ts'
 import { filterLaw } from '../hydraulics/elements/filter.ts'
+import { withLift } from '../hydraulics/elements/lift.ts'
 import type { Liquid } from '../hydraulics/elements/liquid.ts'
+import { pumpLaw } from '../hydraulics/elements/pump.ts'
 import { gasRatio, type Fields } from './fields.ts'
 import { turning } from './carry.ts'
 import {
@@ -55,10 +56,10 @@ function linkLaw(
     const share = 1 / (1 + gasRatio(situation, fields, link.from, pressure))
     return meteringLaw((fields.metered[link.place] as number) * share, engine.fillingPressure)
   }
-  if (link.role === 'pump') return pumpLaw(situation, fields, link, place, slopes)
+  if (link.role === 'pump') return drivenLaw(situation, fields, link, place, slopes)
   const fuel = mixtureIn(situation, fields, link, place)
   const rise = (model.nodes[link.to]?.height ?? 0) - (model.nodes[link.from]?.height ?? 0)
-  return asReference(barrierLaw(situation, fields, link, fuel), fuel.scale, fuel.density * GRAVITY * rise)
+  return asReference(withLift(barrierLaw(situation, fields, link, fuel), fuel.density, rise), fuel.scale)
 
   function barrierLaw(here: Situation, now: Fields, one: ModelLink, liquid: Liquid): Law {
     const values = parameters.values[one.part]
@@ -154,15 +155,15 @@ function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place:
   }
 }
 
-function asReference(law: Law, scale: number, lift: number): Law {
+function asReference(law: Law, scale: number): Law {
   return (flow, into) => {
     law(flow * scale, into)
-    into.drop += lift
     into.slope *= scale
   }
 }
 
-function pumpLaw(
+/** A pump's law; one that stands lets its slip back and no more. */
+function drivenLaw(
   situation: Situation,
   fields: Fields,
   link: ModelLink,
@@ -186,12 +187,17 @@ function pumpLaw(
     values.slipPressure,
     values.slipViscosity * STATED_DENSITY,
   )
+  const liquid = { density, kinematicViscosity: fluid.kinematicViscosity(temperature) }
+  if (displaced <= 0) {
+    const standing = { displacement: values.displacement, speed: 0, slip: constant, liquidShare: 1 }
+    return asReference(pumpLaw(standing, liquid), reference / density)
+  }
   let fall = 0
   for (const through of topology.drawsThrough.get(place) ?? []) fall += slopes[through] as number
   return starvingPumpLaw(
     {
       displaced,
-      slip: slipAt(constant, 1, density * fluid.kinematicViscosity(temperature)),
+      slip: slipAt(constant, 1, density * liquid.kinematicViscosity),
       lastFlow: fields.flow[place] as number,
       lastPressure: topology.loopPumps.includes(place)
         ? (fields.drawnAt[place] as number)

@@ -1,4 +1,5 @@
 import type { WaltherLine } from '../fuel/viscosity-walther.ts'
+import type { ConditionRanges } from './condition-ranges.ts'
 import type { PartKindId } from './part-kinds.ts'
 import type { Values } from './parameters.ts'
 import type { EngineFigure } from './types.ts'
@@ -82,6 +83,8 @@ export interface CircuitModel {
     readonly tankTemperature: number
     readonly ambientTemperature: number
   }
+  /** What may be chosen of the conditions. */
+  readonly ranges: ConditionRanges
   readonly fuels: Readonly<Record<string, ModelFuel>>
   readonly parts: readonly ModelPart[]
   readonly nodes: readonly ModelNode[]

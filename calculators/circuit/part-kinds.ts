@@ -63,6 +63,8 @@ const heaterFigures = {
   ...measuredDrop,
   conductanceShare: usually('ratio', 'Conductance over that of a clean heater in service', 0, 1, 1),
   heldOn: usually('ratio', 'Share by which the control is held open', 0, 1, 0),
+  /** 1 a liquid that flows on whether it is warmer than the fuel or not; 0 steam, which then does not condense, or a rod. */
+  coolsToo: usually('ratio', 'A medium colder than the fuel cools it: 1, else 0', 0, 1, 0),
 }
 
 /**

@@ -1,8 +1,8 @@
 import { acceptedIn } from '../quantity/convert.ts'
 import { readFigure } from '../quantity/figure.ts'
-import { formatIn } from '../quantity/format.ts'
 import { kindOf } from '../quantity/kinds.ts'
 import type { KindId } from '../quantity/types.ts'
+import { acceptedRange, isWithin, type Limits } from './accepted.ts'
 import type { CircuitProblem } from './validate.ts'
 
 /** A set point of a plant: what of it a circuit can rest on. */
@@ -13,11 +13,6 @@ export interface SetPoint {
 
 export type Path = readonly (string | number)[]
 
-interface Limits {
-  readonly minimum: number
-  readonly maximum: number
-}
-
 /** Reads figures and keeps a list of what it had to refuse. */
 export interface FigureReader {
   readonly problems: CircuitProblem[]
@@ -25,7 +20,12 @@ export interface FigureReader {
    * A figure ('450 kPa') or the value of a set point.
    * @returns the value in SI; not a number where it was refused
    */
-  readonly figure: (path: Path, text: unknown, kind: KindId, limits?: Limits) => number
+  readonly figure: (
+    path: Path,
+    text: unknown,
+    kind: KindId,
+    limits?: Pick<Limits, 'minimum' | 'maximum'>,
+  ) => number
   readonly refuse: (path: Path, message: string) => void
 }
 
@@ -39,7 +39,12 @@ export function figureReader(setPoints: Readonly<Record<string, SetPoint>>): Fig
   const refuse = (path: Path, message: string): void => {
     problems.push({ path: [...path], message })
   }
-  const figure = (path: Path, text: unknown, kind: KindId, limits?: Limits): number => {
+  const figure = (
+    path: Path,
+    text: unknown,
+    kind: KindId,
+    limits?: Pick<Limits, 'minimum' | 'maximum'>,
+  ): number => {
     if (typeof text !== 'string') {
       refuse(
         path,
@@ -60,12 +65,8 @@ export function figureReader(setPoints: Readonly<Record<string, SetPoint>>): Fig
       refuse(path, `${reading.reason}; accepted: ${reading.accepted}, or the id of a set point of the plant`)
       return Number.NaN
     }
-    if (limits && !(reading.si >= limits.minimum && reading.si <= limits.maximum)) {
-      const unit = kindOf(kind).preferred.si
-      refuse(
-        path,
-        `«${text}» is out of range; accepted: ${formatIn(limits.minimum, kind, unit)} to ${formatIn(limits.maximum, kind, unit)}`,
-      )
+    if (limits && !isWithin(reading.si, limits)) {
+      refuse(path, `«${text}» is out of range; accepted: ${acceptedRange({ ...limits, kind })}`)
       return Number.NaN
     }
     return reading.si

@@ -2,6 +2,7 @@ import { lineThroughPoints } from '../fuel/viscosity-walther.ts'
 import { engineFigures, type CircuitData, type EngineFigure } from './types.ts'
 import type { CircuitModel, ModelFuel } from './model.ts'
 import { partProblems } from './check-parts.ts'
+import { readRanges } from './condition-ranges.ts'
 import { figureReader, type FigureReader, type SetPoint } from './read-figures.ts'
 import { readParts } from './read-parts.ts'
 import { layOut } from './lay-out.ts'
@@ -112,8 +113,9 @@ export function readCircuit(source: CircuitSource): ModelReading {
   const reader = figureReader(source.setPoints)
   const fuels = readFuels(source, reader)
   const engine = readEngine(circuit, reader)
+  const ranges = readRanges(circuit.ranges, reader)
   const temperature = (id: 'tankTemperature' | 'ambientTemperature'): number =>
-    reader.figure(['usual', id], circuit.usual[id], 'temperature', { minimum: 213.15, maximum: 423.15 })
+    reader.figure(['usual', id], circuit.usual[id], 'temperature', ranges[id])
   const usual = {
     fuel: circuit.usual.fuel,
     tankTemperature: temperature('tankTemperature'),
@@ -123,7 +125,7 @@ export function readCircuit(source: CircuitSource): ModelReading {
   if (reader.problems.length > 0) return { ok: false, problems: reader.problems }
   const laid = layOut(circuit, parts, reader)
   if (!laid || reader.problems.length > 0) return { ok: false, problems: reader.problems }
-  const model: CircuitModel = { title: circuit.title, engine, usual, fuels, ...laid }
+  const model: CircuitModel = { title: circuit.title, engine, usual, ranges, fuels, ...laid }
   const problems = partProblems(model, circuit)
   return problems.length > 0 ? { ok: false, problems } : { ok: true, model }
 }

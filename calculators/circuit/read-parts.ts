@@ -2,6 +2,7 @@ import { partKinds, type Parameter, type PartKind, type PartKindId } from './par
 import type { Values } from './parameters.ts'
 import type { CircuitData } from './types.ts'
 import type { FigureReader, Path } from './read-figures.ts'
+import { wrongOrders } from './wrong-order.ts'
 
 /** A part with its figures, before its place in the net is known. */
 export interface ReadPart {
@@ -39,26 +40,6 @@ function readValues(
   return Object.fromEntries(entries) as Values
 }
 
-/** Figures that must lie in one order. */
-function refuseWrongOrder(path: Path, part: ReadPart, reader: FigureReader): void {
-  const { cracking, fullFlowPressure, mouth, depth, elements, shutElements } = part.values
-  if (part.kind === 'spring-valve' && (cracking ?? 0) >= (fullFlowPressure ?? 0))
-    reader.refuse(
-      [...path, 'cracking'],
-      `${part.label}: the cracking pressure, ${cracking} Pa, is not below the pressure at full flow, ${fullFlowPressure} Pa`,
-    )
-  if (part.kind === 'tank' && (mouth ?? 0) >= (depth ?? 0))
-    reader.refuse(
-      [...path, 'mouth'],
-      `${part.label}: the suction mouth, ${mouth} m above the floor, is not below the full level, ${depth} m`,
-    )
-  if (part.kind === 'filter' && (shutElements ?? 0) > (elements ?? 1))
-    reader.refuse(
-      [...path, 'shutElements'],
-      `${part.label}: ${shutElements} shut elements of ${elements}; accepted: 0 to ${elements}`,
-    )
-}
-
 function readPart(
   path: Path,
   given: Readonly<Record<string, string>>,
@@ -66,7 +47,7 @@ function readPart(
   reader: FigureReader,
 ): ReadPart {
   const read = { ...part, values: readValues(path, partKinds[part.kind], given, reader) }
-  refuseWrongOrder(path, read, reader)
+  for (const { parameter, message } of wrongOrders(read)) reader.refuse([...path, parameter], message)
   return read
 }
 

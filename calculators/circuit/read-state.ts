@@ -1,4 +1,5 @@
 import type { Rest } from './come-to-rest.ts'
+import { LEAST_SHARE, leastFlow, told } from './at-rest.ts'
 import { energyShare, exhaustOf } from './engine.ts'
 import { gasRatio, type Fields } from './fields.ts'
 import { injectorRates } from './governor.ts'
@@ -11,7 +12,7 @@ import type { CircuitState, EngineState, FlowPoint, LineState, PartState } from 
 function pointAt(situation: Situation, fields: Fields, node: number): FlowPoint {
   const pressure = fields.pressure[node] ?? 0
   const ratio = gasRatio(situation, fields, node, pressure)
-  return { pressure, temperature: fields.temperature[node] ?? 0, gas: ratio / (1 + ratio) }
+  return { pressure, temperature: fields.temperature[node] ?? 0, gas: told(ratio / (1 + ratio), LEAST_SHARE) }
 }
 
 function partStates(situation: Situation, fields: Fields): PartState[] {
@@ -67,32 +68,44 @@ function lineStates(situation: Situation, fields: Fields): LineState[] {
 function engineState(situation: Situation, fields: Fields): EngineState {
   const { model, demand, usualFluid, fluid, reference } = situation
   const { ratedPower, burntAtFull, burntAtIdle } = model.engine
-  const flows = model.links.flatMap(({ role }, place) =>
-    role === 'metering' ? [fields.flow[place] ?? 0] : [],
+  // A full injector, and one that stands, take a trace more in the net of laws than they can.
+  const taken = model.links.flatMap(({ role, place: cylinder }, place) =>
+    role === 'metering'
+      ? [Math.min(fields.metered[cylinder] ?? 0, Math.max(0, fields.flow[place] ?? 0))]
+      : [],
   )
-  const burnt = flows.reduce((sum, flow) => sum + flow, 0)
   const atFull = burntAtFull * usualFluid.density15 * usualFluid.energy
   const idle = burntAtIdle / burntAtFull
-  const share = energyShare(injectorRates(situation, fields, true), fields.rack, fluid, atFull)
+  const share = energyShare(
+    taken.map((flow) => flow * reference),
+    injectorRates(situation, fields, false),
+    fields.rack,
+    fluid,
+    atFull,
+  )
   const each = burntAtFull / model.cylinders
-  const shares = flows.map(
+  const shares = taken.map(
     (flow) => (flow * reference * fluid.energy) / (each * usualFluid.density15 * usualFluid.energy),
   )
   return {
-    power: demand.running ? Math.max(0, (ratedPower * (share - idle)) / (1 - idle)) : 0,
+    power: demand.running ? ratedPower * Math.max(0, told((share - idle) / (1 - idle), LEAST_SHARE)) : 0,
     rack: fields.rack,
     wanted: demand.load * ratedPower,
     exhaust: exhaustOf(model, demand, shares),
-    burnt,
+    burnt: taken.reduce((sum, flow) => sum + flow, 0),
   }
 }
 
-/** Fuel bears no tension: where the column has torn, the pressure is that of its vapour. */
-function withoutTension({ fluid }: Situation, fields: Fields): Fields {
+/**
+ * What of the fields can be told: fuel bears no tension, so that where the column has torn, the pressure is that of its
+ * vapour; a flow that the solver does not tell from none is none.
+ */
+function whatIsTold({ fluid }: Situation, fields: Fields): Fields {
   const pressure = fields.pressure.map((value, node) =>
     Math.max(value, fluid.vapourPressure(fields.temperature[node] ?? 0)),
   )
-  return { ...fields, pressure }
+  const least = leastFlow(fields.flow)
+  return { ...fields, pressure, flow: fields.flow.map((flow) => told(flow, least)) }
 }
 
 /**
@@ -103,7 +116,7 @@ function withoutTension({ fluid }: Situation, fields: Fields): Fields {
  */
 export function readState(situation: Situation, rest: Rest): CircuitState {
   const { model, conditions } = situation
-  const fields = withoutTension(situation, rest.fields)
+  const fields = whatIsTold(situation, rest.fields)
   const engine = engineState(situation, fields)
   return {
     ok: true,
@@ -113,7 +126,10 @@ export function readState(situation: Situation, rest: Rest): CircuitState {
     parts: partStates(situation, fields),
     lines: lineStates(situation, fields),
     engine,
-    leaks: rest.leaks.map(({ part, flow }) => ({ part: model.parts[part]?.id ?? '', flow })),
+    leaks: rest.leaks.map(({ part, flow }) => ({
+      part: model.parts[part]?.id ?? '',
+      flow: told(flow, leastFlow(rest.fields.flow)),
+    })),
     remarks: remarksOn(situation, { ...rest, fields }, engine),
     effort: { solutions: rest.solutions, residual: rest.residual },
   }

@@ -1,4 +1,5 @@
 import { columnPressure } from '../hydraulics/hydrostatics.ts'
+import { PRESSURE_AT_REST, told } from './at-rest.ts'
 import type { Fields } from './fields.ts'
 import type { ModelPart } from './model.ts'
 import type { Situation } from './situation.ts'
@@ -7,8 +8,9 @@ import type { EngineState, Reading } from './types.ts'
 
 /** Accuracies of what is read without a gauge of the circuit. Common practice, no published source. */
 const ACCURACY = {
-  /** Timed into a measure, share of the flow. */
+  /** Timed into a measure, share of the flow; and what drips in a minute, about a thimble. [m³/s] */
   flow: 0.02,
+  leastFlow: 2e-8,
   /** Share of the rated power. */
   power: 0.01,
   rack: 0.01,
@@ -38,7 +40,8 @@ function readGauge(situation: Situation, fields: Fields, part: ModelPart, values
   const filling = fluid.density(conditions.ambientTemperature)
   const atGauge = (node: number): number =>
     (fields.pressure[node] ?? 0) - columnPressure(filling, part.height - (model.nodes[node]?.height ?? 0))
-  const stopped = (value: number): Pick<Reading, 'value' | 'atStop'> => {
+  const stopped = (exact: number): Pick<Reading, 'value' | 'atStop'> => {
+    const value = told(exact, PRESSURE_AT_REST)
     if (value <= 0) return { value: 0, atStop: 'lowest' }
     return value >= values.range ? { value: values.range, atStop: 'highest' } : { value }
   }
@@ -103,7 +106,7 @@ export function wholeReadings(situation: Situation, fields: Fields, engine: Engi
       label: 'Flow in the return',
       kind: 'volumeFlow',
       value: flow,
-      accuracy: ACCURACY.flow * Math.abs(flow),
+      accuracy: Math.max(ACCURACY.leastFlow, ACCURACY.flow * Math.abs(flow)),
     },
   ]
   if (engine.exhaust.length === 0) return readings

@@ -1,3 +1,5 @@
+import { spoken } from './accepted.ts'
+import { PRESSURE_AT_REST, TEMPERATURE_AT_REST } from './at-rest.ts'
 import type { Rest } from './come-to-rest.ts'
 import { LOWEST_FLASH } from '../heat/flash.ts'
 import { calibrationOf } from './calibration.ts'
@@ -19,6 +21,8 @@ const OPEN_FROM = 0.02
 /** Leaks from this flow on are seen. [m³/s] A drop a second. */
 const DRIPS = 5e-8
 const POWER_SHORT = 0.985
+/** An engine that gets less than this share of the fuel that its state asks for does not go on turning. */
+const STOPS_BELOW = 0.05
 
 /**
  * What is worth a remark and is no reading.
@@ -42,7 +46,48 @@ export function remarksOn(situation: Situation, rest: Rest, engine: EngineState)
         text: `Fuel leaks out at: ${model.parts[part]?.label}.`,
         part: model.parts[part]?.id ?? '',
       })
-  return [...remarks, ...returnRemarks(situation, rest), ...engineRemarks(situation, rest, engine)]
+  return [
+    ...remarks,
+    ...waxRemarks(situation, rest),
+    ...returnRemarks(situation, rest),
+    ...engineRemarks(situation, rest, engine),
+    ...roughRemarks(rest),
+  ]
+}
+
+/** Filters that fuel below its cloud point comes to; a heater melts what comes to it. */
+function waxRemarks(situation: Situation, rest: Rest): Remark[] {
+  const { model, fluid } = situation
+  const { flow, temperature } = rest.fields
+  const waxed = model.links.flatMap(({ role, part, from, to }, place) => {
+    const before = temperature[(flow[place] ?? 0) < 0 ? to : from] ?? Infinity
+    return role === 'filter' && model.parts[part]?.kind === 'filter' && before < fluid.cloudPoint
+      ? [part]
+      : []
+  })
+  const labels = waxed.map((part) => model.parts[part]?.label ?? '')
+  const [first] = waxed
+  if (first === undefined) return []
+  return [
+    {
+      grade: 'attention',
+      part: model.parts[first]?.id ?? '',
+      text: `The fuel is colder than its cloud point, ${spoken(fluid.cloudPoint, { kind: 'temperature' })}: wax settles at: ${labels.join(', ')}. How fast it plugs them hangs on the fuel; what is shown is a guess at it.`,
+    },
+  ]
+}
+
+/** A state that hunts for long is taken when it moves so little that no instrument would tell. */
+function roughRemarks({ within }: Rest): Remark[] {
+  if (within <= 1) return []
+  const pressure = spoken(within * PRESSURE_AT_REST, { kind: 'pressureDifference', unit: 'Pa' })
+  const temperature = spoken(within * TEMPERATURE_AT_REST, { kind: 'temperatureDifference', unit: 'K' })
+  return [
+    {
+      grade: 'note',
+      text: `This state was found less exactly than others: its pressures still moved by up to ${pressure}, its temperatures by up to ${temperature}.`,
+    },
+  ]
 }
 
 function pumpRemarks(situation: Situation, rest: Rest, link: ModelLink): Remark[] {
@@ -112,6 +157,8 @@ function returnRemarks(situation: Situation, rest: Rest): Remark[] {
 function engineRemarks(situation: Situation, rest: Rest, engine: EngineState): Remark[] {
   const { model, conditions, demand } = situation
   if (!demand.running) return []
+  if (engine.burnt < STOPS_BELOW * demand.burnt)
+    return [{ grade: 'stop', text: 'The engine stops: hardly any fuel reaches its cylinders.' }]
   const remarks: Remark[] = []
   const poor = inletNodes(situation).filter(
     (node) =>

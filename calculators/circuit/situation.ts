@@ -1,4 +1,6 @@
 import { GRAVITY } from '../hydraulics/hydrostatics.ts'
+import { acceptedRange, isWithin, spoken, type Limits } from './accepted.ts'
+import { conditionFigures, refusedCondition } from './condition-ranges.ts'
 import { demandOf, type Demand } from './engine.ts'
 import { fluidOf, type Fluid } from './fluid.ts'
 import type { CircuitModel } from './model.ts'
@@ -33,32 +35,19 @@ function knownTopology(model: CircuitModel): Topology {
   return known
 }
 
-const limits = {
-  tankTemperature: { label: 'Temperature of the tank', minimum: 233.15, maximum: 423.15, unit: ' K' },
-  ambientTemperature: {
-    label: 'Temperature of the surroundings',
-    minimum: 213.15,
-    maximum: 343.15,
-    unit: ' K',
-  },
-  tankLevel: { label: 'Level of the tank', minimum: 0, maximum: 1, unit: '' },
-  airPressure: { label: 'Pressure of the air', minimum: 50e3, maximum: 110e3, unit: ' Pa' },
-} as const
+/** Within which faults may bend what surrounds the circuit; what a person chooses is held by the circuit's ranges. */
+const limits: Readonly<Record<Exclude<keyof BentConditions, 'fuel'>, Limits & { readonly label: string }>> = {
+  tankTemperature: { ...conditionFigures.tankTemperature, minimum: 233.15, maximum: 423.15 },
+  tankLevel: { ...conditionFigures.tankLevel, minimum: 0, maximum: 1 },
+  thinned: { kind: 'ratio', label: 'Share of thinner fuel', minimum: 0, maximum: 0.5, unit: '%' },
+  water: { kind: 'ratio', label: 'Share of water', minimum: 0, maximum: 0.2, unit: '%' },
+}
 
-function refusedCondition(conditions: Conditions, bent: BentConditions): string | undefined {
-  for (const [id, { label, minimum, maximum, unit }] of Object.entries(limits)) {
-    const value = conditions[id as keyof typeof limits]
-    if (!(value >= minimum && value <= maximum))
-      return `${label}: ${value}${unit} is outside what the model covers; accepted: ${minimum} to ${maximum}${unit}`
-  }
-  const shares = {
-    thinned: { label: 'Share of thinner fuel', maximum: 0.5 },
-    water: { label: 'Share of water', maximum: 0.2 },
-  } as const
-  for (const [id, { label, maximum }] of Object.entries(shares)) {
-    const value = bent[id as keyof typeof shares] ?? 0
-    if (!(value >= 0 && value <= maximum))
-      return `${label}: ${value} is out of range; accepted: 0 to ${maximum}`
+function refusedBend(bent: BentConditions): string | undefined {
+  for (const [id, range] of Object.entries(limits)) {
+    const value = bent[id as keyof typeof limits]
+    if (value !== undefined && !isWithin(value, range))
+      return `${range.label}: ${spoken(value, range)} is out of range; accepted: ${acceptedRange(range)}`
   }
   return undefined
 }
@@ -88,10 +77,12 @@ export function situationOf(
     return refused(
       `«${conditions.fuel}» is no fuel of ${model.title}; accepted: ${Object.keys(model.fuels).join(', ')}`,
     )
-  const wrong = refusedCondition(conditions, bent.conditions)
-  if (wrong !== undefined) return refused(wrong)
+  const wrong = refusedCondition(given, model.ranges)
+  if (wrong !== undefined) return refused(`${wrong.reason}; accepted: ${wrong.accepted}`)
+  const bend = refusedBend(bent.conditions)
+  if (bend !== undefined) return refused(bend)
   const read = parametersOf(model, bent.parameters)
-  if (!read.ok) return read
+  if (!read.ok) return refused(`${read.refused.reason}; accepted: ${read.refused.accepted}`)
   const fluid = fluidOf(delivered, bent.conditions)
   const own = read.parameters.values[model.injectors]
   const heat = { atIdle: own?.heatAtIdle ?? 0, atFull: own?.heatAtFull ?? 0 }

@@ -1,14 +1,10 @@
 import { calibrationOf, isCalibrated, setCalibration } from './calibration.ts'
 import { comeToRest } from './come-to-rest.ts'
-import type { Fields } from './fields.ts'
 import { inletNodes } from './governor.ts'
 import type { CircuitModel } from './model.ts'
 import { readState } from './read-state.ts'
 import { situationOf, type Bent } from './situation.ts'
 import type { CircuitState, Conditions, NoState } from './types.ts'
-
-/** What the fields were when a state had come to rest, to start from. */
-const fieldsOf = new WeakMap<CircuitState, Fields>()
 
 const STANDARD_AIR = 101_325
 
@@ -56,8 +52,6 @@ function calibrate(model: CircuitModel): void {
  * @param model from readCircuit
  * @param conditions what surrounds it
  * @param bent what faults do to parts and conditions; nothing in health
- * @param warm a state of the same circuit to start from, which saves time; where several states are at rest, as near an
- *   empty tank, it decides which is found
  * @returns the state, or why there is none
  * @source as stated at each law; the coupling is ours
  */
@@ -65,14 +59,10 @@ export function solveCircuit(
   model: CircuitModel,
   conditions: Conditions,
   bent: Bent = { parameters: [], conditions: {} },
-  warm?: CircuitState,
 ): CircuitState | NoState {
   if (!isCalibrated(model)) calibrate(model)
   const read = situationOf(model, conditions, bent)
   if (!read.ok) return read
-  const rest = comeToRest(read.situation, (warm && fieldsOf.get(warm)) ?? calibrationOf(model).fields)
-  if ('ok' in rest) return rest
-  const state = readState(read.situation, rest)
-  fieldsOf.set(state, rest.fields)
-  return state
+  const rest = comeToRest(read.situation, calibrationOf(model).fields)
+  return 'ok' in rest ? rest : readState(read.situation, rest)
 }

@@ -19,6 +19,9 @@ export interface Conditions {
   readonly airPressure: number
 }
 
+/** Conditions that are figures. */
+export type FigureCondition = Exclude<keyof Conditions, 'state' | 'fuel'>
+
 /** A circuit as its data gives it, texts and drawing left out: figures are texts ('450 kPa') or ids of set points. */
 export interface CircuitData {
   readonly title: string
@@ -29,10 +32,10 @@ export interface CircuitData {
     readonly tankTemperature: string
     readonly ambientTemperature: string
   }
-  /** Least and largest of what the bench lets a person choose. */
-  readonly ranges: {
-    readonly tankTemperature: readonly [string, string]
-    readonly ambientTemperature: readonly [string, string]
+  /** Least and largest of what may be chosen; outside of it the model gives no state. */
+  readonly ranges: Readonly<Record<FigureCondition, readonly [string, string]>> & {
+    /** Sentences that say why not beyond, where that is not plain. */
+    readonly why?: Readonly<Partial<Record<FigureCondition, string | undefined>>> | undefined
   }
   readonly fuels: readonly string[]
   readonly elements: readonly {

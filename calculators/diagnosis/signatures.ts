@@ -38,19 +38,17 @@ const feltChecks = ({ checks, circuit }: SignatureSource): readonly CheckData[] 
  * @param source circuit and its data
  * @param state one of the four
  * @param faults with severities 0 to 1; none in health
- * @param warm a state to start from
  * @returns the state at rest, or why there is none
  */
 export function solveWith(
   source: SignatureSource,
   state: OperatingState,
   faults: readonly SevereFault[],
-  warm?: CircuitState,
 ): CircuitState | NoState {
   const { model, circuit, setPoints } = source
   const conditions: Conditions = { state, ...model.usual, ...USUAL }
   const bending = bendCircuit(model, circuit, faults, conditions, setPoints)
-  return bending.ok ? solveCircuit(model, conditions, bending.bent, warm) : bending
+  return bending.ok ? solveCircuit(model, conditions, bending.bent) : bending
 }
 
 /**
@@ -86,7 +84,7 @@ export function computeSignatures(source: SignatureSource): Signatures {
   const faultStates = (fault: FaultData, state: OperatingState): Shown[] => {
     let warm = health[state]
     return SEVERITIES.map((severity) => {
-      const solved = severity === 0 ? warm : solveWith(source, state, [{ fault, severity }], warm)
+      const solved = severity === 0 ? warm : solveWith(source, state, [{ fault, severity }])
       // Where the model comes to no rest, the last slighter state is the best that is known.
       if (solved.ok) warm = solved
       return shownOf(source, warm)

@@ -1,6 +1,5 @@
-import type { CircuitModel, ModelPart } from '../circuit/model.ts'
-import type { Values } from '../circuit/parameters.ts'
-import { partKinds, type Parameter } from '../circuit/part-kinds.ts'
+import type { CircuitModel } from '../circuit/model.ts'
+import { parameterAt, type Values } from '../circuit/parameters.ts'
 import type { SetPoint } from '../circuit/read-figures.ts'
 import type { BentConditions, BentParameter, Conditions } from '../circuit/types.ts'
 import { readFigure } from '../quantity/figure.ts'
@@ -80,16 +79,18 @@ function bendPart(
   setPoints: Readonly<Record<string, SetPoint>>,
   into: Map<string, BentParameter>,
 ): void {
-  const part = model.parts.find(({ id }) => id === bend.part)
-  if (part === undefined) throw new Refused(`«${bend.part}» is no part of ${model.title}.`)
-  const { parameter, limits } = parameterOf(part, bend.parameter)
+  const found = parameterAt(model, { part: bend.part, parameter: bend.parameter })
+  if (!found.ok) throw new Refused(`${found.refused.reason}; accepted: ${found.refused.accepted}.`)
+  const limits = found.parameter
+  const parameter = bend.parameter as keyof Values
+  const inHealth = model.parts.find(({ id }) => id === bend.part)?.values[parameter] ?? 0
   const all = bend.cylinders === 'all' || (limits.eachCylinder && bend.cylinders === undefined)
   const cylinders = all
     ? Array.from({ length: model.cylinders }, (_, index) => index + 1)
     : (bend.cylinders ?? [undefined])
   for (const cylinder of cylinders) {
     const key = `${bend.part} ${parameter} ${cylinder ?? ''}`
-    const before = into.get(key)?.value ?? part.values[parameter]
+    const before = into.get(key)?.value ?? inHealth
     // Two faults together may ask for more than there can be.
     const value = Math.min(
       limits.maximum,
@@ -97,14 +98,6 @@ function bendPart(
     )
     into.set(key, { part: bend.part, parameter, value, ...(cylinder === undefined ? {} : { cylinder }) })
   }
-}
-
-function parameterOf(part: ModelPart, id: string): { parameter: keyof Values; limits: Parameter } {
-  const known: Readonly<Record<string, Parameter>> = partKinds[part.kind].parameters
-  const parameter = Object.hasOwn(known, id) ? known[id] : undefined
-  if (parameter === undefined)
-    throw new Refused(`«${id}» is no parameter of ${part.label}; accepted: ${Object.keys(known).join(', ')}.`)
-  return { parameter: id as keyof Values, limits: parameter }
 }
 
 function bendCondition(

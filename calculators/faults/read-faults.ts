@@ -1,13 +1,12 @@
 import type { Refusal } from '../calculator/types.ts'
 import type { SevereFault } from './bend-circuit.ts'
 import { nearest } from './nearest.ts'
+import { told } from './told.ts'
 import type { FaultData } from './types.ts'
 
 export type FaultsReading =
   | { readonly ok: true; readonly faults: readonly SevereFault[] }
   | { readonly ok: false; readonly refusals: readonly Refusal[] }
-
-const quoted = (value: unknown): string => `«${String(value).slice(0, 60)}»`
 
 /**
  * Faults with their severities out of an object.
@@ -23,7 +22,7 @@ export function readFaults(given: unknown, known: readonly FaultData[], circuit:
       refusals: [
         {
           field: 'faults',
-          reason: `faults is ${Array.isArray(given) ? 'an array' : quoted(given)}`,
+          reason: `faults is ${told(given)}`,
           accepted:
             'an object: id of a fault to its severity, 0 to 1, such as {"suction-strainer-plugged": 0.5}',
         },
@@ -39,17 +38,17 @@ export function readFaults(given: unknown, known: readonly FaultData[], circuit:
       id,
       here.map((one) => one.id),
     ).join(', ')
-    if (!fault) refusals.push({ field, reason: `${quoted(id)} is not a fault`, accepted: `near it: ${near}` })
+    if (!fault) refusals.push({ field, reason: `${told(id)} is not a fault`, accepted: `near it: ${near}` })
     else if (!Object.hasOwn(fault.bends, circuit))
       refusals.push({
         field,
-        reason: `${fault.title} cannot happen in the circuit ${quoted(circuit)}`,
+        reason: `${fault.title} cannot happen in the circuit ${told(circuit)}`,
         accepted: `it can in ${Object.keys(fault.bends).join(', ') || 'none that is modelled'}; near it here: ${near}`,
       })
     else if (typeof severity !== 'number' || !(severity >= 0 && severity <= 1))
       refusals.push({
         field,
-        reason: `${fault.title}: the severity is ${quoted(severity)}`,
+        reason: `${fault.title}: the severity is ${told(severity)}`,
         accepted: 'a number from 0 (as in health) to 1',
       })
     else faults.push({ fault, severity })

@@ -72,7 +72,7 @@ export interface Crossing {
  * @returns drop [Pa] and flow [m³/s] there
  * @source orifice-smooth-transition, common practice (the coefficients)
  */
-export function restrictorCrossing(
+function restrictorCrossing(
   restrictor: Restrictor,
   bore: number,
   pipe: number,
@@ -91,7 +91,7 @@ export function restrictorCrossing(
  * @returns x with x⁴/(1 + x²) = share⁴: the share itself in slow flow, its square in fast flow
  * @source orifice-smooth-transition
  */
-export function dropShare(share: number): number {
+function dropShare(share: number): number {
   // Written so that small shares lose no digits and large ones do not overflow.
   const square = share * share
   return share * Math.sqrt((square + Math.sqrt(square * square + 4)) / 2)

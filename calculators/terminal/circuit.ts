@@ -13,9 +13,20 @@ import { whichCircuit } from './which-circuit.ts'
 
 const FIELDS = ['plant', 'circuit', 'state', 'faults', 'conditions', 'parts']
 
+/** Digits that a state at rest bears: its flows are found to a ten-millionth of the largest. */
+const DIGITS = 7
+
+/** All numbers with the digits that they bear. */
+function rounded(value: unknown): unknown {
+  if (typeof value === 'number') return Number(value.toPrecision(DIGITS))
+  if (Array.isArray(value)) return value.map(rounded)
+  if (typeof value !== 'object' || value === null) return value
+  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, rounded(one)]))
+}
+
 function printed(state: CircuitState, conditions: Conditions): unknown {
   const { readings, glasses, engine, parts, leaks, remarks, effort } = state
-  return {
+  return rounded({
     conditions,
     readings: readings.map(({ id, label, kind, value, accuracy, atStop }) => ({
       id,
@@ -31,7 +42,7 @@ function printed(state: CircuitState, conditions: Conditions): unknown {
     leaks,
     remarks,
     effort,
-  }
+  })
 }
 
 async function answerTo(text: string): Promise<Answer> {
@@ -42,7 +53,7 @@ async function answerTo(text: string): Promise<Answer> {
   const id = whichCircuit(given)
   const { model, setPoints } = signatureSource(id)
   const conditions = await readConditions(model, given['state'], given['conditions'])
-  const chosen = readFaults(given['faults'] ?? {}, allFaults(), id)
+  const chosen = readFaults(given['faults'] === undefined ? {} : given['faults'], allFaults(), id)
   if (!chosen.ok) {
     const [first] = chosen.refusals
     return refused(first?.field ?? 'faults', first?.reason ?? '', first?.accepted ?? '')
@@ -55,7 +66,10 @@ async function answerTo(text: string): Promise<Answer> {
     parameters: [...parameters, ...overrides],
     conditions: bentConditions,
   })
-  if (!state.ok) return refused('', state.reason, 'a state that the circuit comes to rest in')
+  if (!state.ok) {
+    const field = ['faults', 'parts', 'conditions'].find((one) => given[one] !== undefined) ?? 'state'
+    return refused(field, state.reason, 'a state that the circuit comes to rest in')
+  }
   return { json: printed(state, state.conditions) }
 }
 

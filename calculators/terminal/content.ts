@@ -53,6 +53,8 @@ interface FaultFile {
   readonly title: string
   readonly confirm: string
   readonly procedure: string
+  /** By circuit, where it is another one there. */
+  readonly procedureIn?: Readonly<Record<string, string>>
   readonly cautions: readonly string[]
 }
 

@@ -25,7 +25,7 @@ const SHOWN_FROM = 0.005
 const digits = (share: number): number => Number(share.toPrecision(4))
 
 function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause) {
-  const { title, confirm, procedure, cautions } = faultFile(cause.fault)
+  const { title, confirm, procedure, procedureIn, cautions } = faultFile(cause.fault)
   const twins = twinsOf(knowledge).find((group) => group.includes(cause.fault))
   return {
     fault: cause.fault,
@@ -47,7 +47,7 @@ function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause
         }
       : {}),
     confirm,
-    procedure,
+    procedure: procedureIn?.[knowledge.signatures.circuit] ?? procedure,
     cautions,
   }
 }

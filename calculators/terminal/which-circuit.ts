@@ -1,4 +1,4 @@
-import { quoted } from './command.ts'
+import { told } from '../faults/told.ts'
 import { idsOf, plantFile } from './content.ts'
 import { RefusedInput } from './read-inputs.ts'
 
@@ -6,12 +6,12 @@ import { RefusedInput } from './read-inputs.ts'
  * The circuit that was asked for: by its own id, or by that of a plant.
  * @throws RefusedInput where none, both or an unknown one is given
  */
-export function whichCircuit(given: Readonly<Record<string, unknown>>): string {
-  const { plant, circuit } = given
+export function whichCircuit(input: Readonly<Record<string, unknown>>): string {
+  const { plant, circuit } = input
   const choose = (field: 'plant' | 'circuit', value: unknown): string => {
     const known = idsOf(`${field}s`)
     if (typeof value === 'string' && known.includes(value)) return value
-    throw new RefusedInput(field, `${quoted(String(value))} is not a ${field}`, known.join(', '))
+    throw new RefusedInput(field, `${told(value)} is not a ${field}`, known.join(', '))
   }
   if (circuit !== undefined && plant !== undefined)
     throw new RefusedInput('plant', 'both a plant and a circuit are given', 'one of the two')

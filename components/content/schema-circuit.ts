@@ -1,10 +1,16 @@
 import { z } from 'astro/zod'
+import { conditionFigures } from '../../calculators/circuit/condition-ranges.ts'
 import { partKinds, type PartKindId } from '../../calculators/circuit/part-kinds.ts'
-import { figureReader } from '../../calculators/circuit/read-figures.ts'
-import { engineFigures, type CircuitData, type EngineFigure } from '../../calculators/circuit/types.ts'
+import {
+  engineFigures,
+  type CircuitData,
+  type EngineFigure,
+  type FigureCondition,
+} from '../../calculators/circuit/types.ts'
 import { readCircuit } from '../../calculators/circuit/read-model.ts'
 import { circuitProblems, type CircuitProblem } from '../../calculators/circuit/validate.ts'
 import { drawingProblems } from '../circuit/layout.ts'
+import type { KindId } from '../../calculators/quantity/types.ts'
 import type { DrawnCircuit } from '../circuit/types.ts'
 import { portNames, symbolIds } from '../circuit/symbols/geometry.ts'
 import { figure, fuelId, oneOf, pagePath, plantId, procedureId, sentence, text } from './fields.ts'
@@ -30,7 +36,7 @@ const figureText = z.string({
 const partKindIds = Object.keys(partKinds) as PartKindId[]
 const engineFigureIds = Object.keys(engineFigures) as EngineFigure[]
 
-const range = (kind: 'temperature') => z.tuple([figure(kind), figure(kind)])
+const range = (kind: KindId) => z.tuple([figure(kind), figure(kind)])
 
 export const circuit = z
   .strictObject({
@@ -52,6 +58,10 @@ export const circuit = z
     ranges: z.strictObject({
       tankTemperature: range('temperature'),
       ambientTemperature: range('temperature'),
+      tankLevel: range('ratio'),
+      airPressure: range('absolutePressure'),
+      /** Why not beyond, where that is not plain. */
+      why: z.partialRecord(z.enum(Object.keys(conditionFigures) as FigureCondition[]), sentence).default({}),
     }),
     /** Fuels that it can be run on. */
     fuels: z.array(fuelId).min(1),
@@ -124,11 +134,7 @@ export const circuit = z
             ],
       ),
     )
-    for (const problem of [
-      ...netAndModelProblems(data, setPoints),
-      ...unknown,
-      ...rangeProblems(data, setPoints),
-    ]) {
+    for (const problem of [...netAndModelProblems(data, setPoints), ...unknown]) {
       context.addIssue({ code: 'custom', path: problem.path, message: problem.message })
     }
   })
@@ -142,24 +148,4 @@ function netAndModelProblems(
   if (net.length > 0) return net
   const reading = readCircuit({ circuit: data, setPoints, fuels: fuelsOf() })
   return [...drawingProblems(data), ...(reading.ok ? [] : reading.problems)]
-}
-
-/** Conditions that nobody chose lie within what one may choose. */
-function rangeProblems({ ranges, usual }: CircuitData, setPoints: SetPoints): readonly CircuitProblem[] {
-  const reader = figureReader(setPoints)
-  for (const condition of ['tankTemperature', 'ambientTemperature'] as const) {
-    const [least, largest] = ranges[condition].map((text, index) =>
-      reader.figure(['ranges', condition, index], text, 'temperature'),
-    )
-    if (least === undefined || largest === undefined) continue
-    if (least >= largest) {
-      const message = `«${ranges[condition].join(' to ')}» does not rise; accepted: the least first`
-      reader.refuse(['ranges', condition], message)
-    } else
-      reader.figure(['usual', condition], usual[condition], 'temperature', {
-        minimum: least,
-        maximum: largest,
-      })
-  }
-  return reader.problems
 }

@@ -38,6 +38,8 @@ export const fault = z
     /** A measurement or a look that proves it. */
     confirm: sentence,
     procedure: procedureId,
+    /** Another procedure in a circuit whose part is built otherwise. */
+    procedureIn: z.partialRecord(circuitId, procedureId).default({}),
     cautions: cautionIds,
   })
   .superRefine(({ bends }, context) => {

@@ -33,8 +33,9 @@ async function showOf({ data: { circuit, conditions } }: ExerciseEntry): Promise
 function causesOf({ data }: ExerciseEntry): Promise<Cause[]> {
   return Promise.all(
     data.faults.map(async ({ fault: id, severity }) => {
-      const { title, description, confirm, procedure } = (await entryOf('faults', id)).data
-      return { id, title, description, confirm, severity, procedure: await procedureLink(procedure) }
+      const { title, description, confirm, procedure, procedureIn } = (await entryOf('faults', id)).data
+      const way = await procedureLink(procedureIn[data.circuit] ?? procedure)
+      return { id, title, description, confirm, severity, procedure: way }
     }),
   )
 }

@@ -1,4 +1,4 @@
-import type { CircuitState, OperatingState } from '../../calculators/circuit/types.ts'
+import type { OperatingState } from '../../calculators/circuit/types.ts'
 import { measureOf, observableId } from '../../calculators/diagnosis/items.ts'
 import { shownOf, solveWith, type SignatureSource } from '../../calculators/diagnosis/signatures.ts'
 import type { Knowledge, Observation, Shown } from '../../calculators/diagnosis/types.ts'
@@ -31,11 +31,9 @@ export function simulate(
   states: readonly OperatingState[],
 ): Simulated | undefined {
   const shown = new Map<OperatingState, Shown>()
-  let warm: CircuitState | undefined
   for (const state of states) {
-    const solved = solveWith(source, state, faults, warm)
+    const solved = solveWith(source, state, faults)
     if (!solved.ok) return undefined
-    warm = solved
     shown.set(state, shownOf(source, solved))
   }
   return { faults, shown }

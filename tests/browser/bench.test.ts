@@ -131,12 +131,12 @@ describe('the bench', () => {
   })
 
   it('takes the altitude: where the air is thin, a plugged strainer brings air out of the fuel', async () => {
-    const { page, context } = await openBench(`${BENCH}?v=1&state=full&fault.suction-strainer-plugged=0.7`)
+    const { page, context } = await openBench(`${BENCH}?v=1&state=full&fault.suction-strainer-plugged=0.75`)
     await expect.poll(() => glassWords(page, 'Return glass').textContent()).toBe('Full and clear')
-    await page.getByRole('slider', { name: 'Altitude' }).fill('4000')
+    await page.getByRole('slider', { name: 'Altitude' }).fill('2000')
     await expect.poll(() => glassWords(page, 'Return glass').textContent()).toBe('Full with bubbles')
-    await expect.poll(() => page.url()).toContain('height=4000')
-    await expect.poll(() => page.locator('.facts-setting').textContent()).toMatch(/at an altitude of 4000\sm/)
+    await expect.poll(() => page.url()).toContain('height=2000')
+    await expect.poll(() => page.locator('.facts-setting').textContent()).toMatch(/at an altitude of 2000\sm/)
     await context.close()
   })
 

@@ -11,8 +11,9 @@ export async function benchDataOf(id: string): Promise<BenchData> {
   const faults = (await getCollection('faults'))
     .filter((fault) => fault.data.bends[id] !== undefined)
     .map((fault) => {
-      const { title, alsoCalled, description, frequency, procedure, bends } = fault.data
+      const { title, alsoCalled, description, frequency, bends } = fault.data
       const own = bends[id] ?? []
+      const procedure = fault.data.procedureIn[id] ?? fault.data.procedure
       return { id: fault.id, title, alsoCalled, description, frequency, procedure, bends: { [id]: own } }
     })
   const fuels = (await getCollection('fuels')).map(({ id: fuel, data: figures }) => {

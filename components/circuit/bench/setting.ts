@@ -16,8 +16,15 @@ export const USUAL_LEVEL = 0.7
 /** Where no other height is given. */
 export const SEA_LEVEL = 0
 
-/** Railways and quarries do not lie higher, and the model takes the pressure there. [m] */
-const HIGHEST_PLACE = 4000
+/** [m] */
+const HEIGHT_STEP = 50
+
+/** Highest place, in steps, at which the air has at least a pressure. [Pa → m] */
+function highestPlace(least: number): number {
+  let height = SEA_LEVEL
+  while (standardAtmosphere(height + HEIGHT_STEP) >= least) height += HEIGHT_STEP
+  return height
+}
 
 /** Value of a figure of the data. [SI] */
 export function figureOf(text: string, kind: KindId): number {
@@ -45,19 +52,27 @@ export interface SliderSpec {
 
 /** What can be slid, and how far. */
 export function slidersOf(data: BenchData): Readonly<Record<Slider, SliderSpec>> {
-  const temperature = (label: string, [least, most]: readonly [string, string]): SliderSpec => ({
-    label,
-    kind: 'temperature',
-    least: figureIn(data, least, 'temperature'),
-    most: figureIn(data, most, 'temperature'),
-    step: 1,
-  })
   const { ranges } = data.circuit
+  const slider = (
+    id: Exclude<Slider, 'height'>,
+    label: string,
+    kind: SliderSpec['kind'],
+    step: number,
+  ): SliderSpec => {
+    const [least, most] = ranges[id]
+    return { label, kind, least: figureIn(data, least, kind), most: figureIn(data, most, kind), step }
+  }
   return {
-    tankTemperature: temperature('Fuel in the tank', ranges.tankTemperature),
-    ambientTemperature: temperature('Air outside', ranges.ambientTemperature),
-    tankLevel: { label: 'Level in the tank', kind: 'ratio', least: 0, most: 1, step: 1 },
-    height: { label: 'Altitude', kind: 'length', least: SEA_LEVEL, most: HIGHEST_PLACE, step: 50 },
+    tankTemperature: slider('tankTemperature', 'Fuel in the tank', 'temperature', 1),
+    ambientTemperature: slider('ambientTemperature', 'Air outside', 'temperature', 1),
+    tankLevel: slider('tankLevel', 'Level in the tank', 'ratio', 1),
+    height: {
+      label: 'Altitude',
+      kind: 'length',
+      least: SEA_LEVEL,
+      most: highestPlace(figureIn(data, ranges.airPressure[0], 'absolutePressure')),
+      step: HEIGHT_STEP,
+    },
   }
 }
 

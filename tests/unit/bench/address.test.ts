@@ -22,7 +22,7 @@ const states: fc.Arbitrary<BenchState> = fc
     tankTemperature: whole(sliders.tankTemperature, 273.15),
     ambientTemperature: whole(sliders.ambientTemperature, 273.15),
     tankLevel: fc.integer({ min: 0, max: 100 }).map((share) => share * 0.01),
-    height: fc.integer({ min: 0, max: 4000 }),
+    height: fc.integer({ min: 0, max: 2000 }),
     faults: fc.dictionary(
       fc.constantFrom(...faultIds),
       fc.integer({ min: 0, max: 100 }).map((share) => share / 100),

@@ -174,7 +174,13 @@ describe('what the articles say of their benches', () => {
   })
 
   it('low tank: the vacuum first, then bubbles, then a glass part full and less power', () => {
-    const { glass, reading } = of('low-tank')
+    const { read, glass, reading, stateOf } = of('low-tank')
+    // It starts before all of it: the vacuum alone differs, and the glass is clear.
+    expect(read.readings).toContain('suction-vacuum-gauge')
+    expect(changesAgainst(stateOf({ tankLevel: 0.7 }), stateOf()).map(({ id }) => id)).toEqual([
+      'suction-vacuum-gauge',
+    ])
+    expect(glass('return-glass')?.words).toBe('full and clear')
     expect(reading('suction-vacuum-gauge', { tankLevel: 0.15 })).toBeGreaterThan(
       reading('suction-vacuum-gauge', { tankLevel: 0.7 }) + 2e3,
     )

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { solveCircuit } from '../../../calculators/circuit/solve-circuit.ts'
-import { conditionsOf, flowOf, glass, modelOf, pq12, reading } from './shipped.ts'
+import { conditionsOf, faults, flowOf, glass, modelOf, pq12, reading, withFaults } from './shipped.ts'
 
 const bent = (part: string, parameter: string, value: number, cylinder?: number) => [
   { part, parameter, value, ...(cylinder === undefined ? {} : { cylinder }) },
@@ -115,7 +115,7 @@ describe('what is refused', () => {
     [
       'a thirteenth cylinder',
       bent('injectors', 'gasHole', 1e-4, 13),
-      /cylinder 13 does not have its own; accepted: 1 to 12/,
+      /there is no cylinder 13; accepted: 1 to 12/,
     ],
   ])('%s', (_, parameters, reason) => {
     const state = solveCircuit(model, conditionsOf(model, 'idle'), { parameters, conditions: {} })
@@ -127,28 +127,55 @@ describe('what is refused', () => {
     [
       'temperature',
       { tankTemperature: 25 },
-      /Temperature of the tank: 25 K is outside what the model covers/,
+      /Temperature of the tank: −248\.1\s°C is outside .*; accepted: −10\s°C to 60\s°C/,
     ],
-    ['level', { tankLevel: 1.2 }, /Level of the tank: 1.2 is outside/],
-    ['pressure of the air', { airPressure: Number.NaN }, /Pressure of the air: NaN Pa is outside/],
+    ['level', { tankLevel: 1.2 }, /Level of the tank: 120\s% is outside .*; accepted: 0\s% to 100\s%/],
+    ['pressure of the air', { airPressure: Number.NaN }, /Pressure of the air: NaN is outside/],
   ])('%s', (_, others, reason) => {
     const state = solveCircuit(model, conditionsOf(model, 'idle', others))
     expect(state).toEqual({ ok: false, reason: expect.stringMatching(reason) })
   })
 })
 
-it('a warm start leads to the same state as a cold one', () => {
-  const model = modelOf('pq-12')
-  const hot = solveCircuit(model, conditionsOf(model, 'full', { tankTemperature: 320 }))
-  if (!hot.ok) throw new Error(hot.reason)
-  const conditions = conditionsOf(model, 'idle')
-  const [cold, warm] = [solveCircuit(model, conditions), solveCircuit(model, conditions, undefined, hot)]
-  if (!cold.ok || !warm.ok) throw new Error('no state')
-  cold.parts.forEach((part, place) => {
-    const other = warm.parts[place] ?? part
-    expect(other.id).toBe(part.id)
-    expect(Math.abs(part.in.pressure - other.in.pressure)).toBeLessThan(1)
-    expect(Math.abs(part.in.temperature - other.in.temperature)).toBeLessThan(2e-3)
-    expect(Math.abs(part.flow - other.flow)).toBeLessThan(1e-10)
+describe('what is said of a state', () => {
+  const texts = (state: { readonly remarks: readonly { readonly text: string }[] }) =>
+    state.remarks.map(({ text }) => text).join(' ')
+
+  it('fuel below its cloud point: wax, and at which filters', () => {
+    expect(texts(pq12('full', [], { tankTemperature: 268.15 }))).toMatch(
+      /cloud point, 2\s°C: wax .*: Suction strainer\./,
+    )
+    expect(texts(pq12('full', [], { tankTemperature: 278.15 }))).not.toMatch(/wax/)
+  })
+
+  it('no fuel: no power, and the engine stops', () => {
+    const dry = pq12('full', bent('suction-strainer', 'loading', 5000), { tankLevel: 0 })
+    expect(dry.engine.power).toBe(0)
+    expect(texts(dry)).toMatch(/The engine stops/)
+  })
+
+  it('a state that hunts is taken with a remark that says how exactly', () => {
+    const state = withFaults('pq-12', 'idle', { 'foot-valve-binds': 1, 'strainer-cover-draws-air': 1 })
+    if (!state.ok) throw new Error(state.reason)
+    expect(state.effort.solutions).toBeGreaterThan(120)
+    expect(texts(state)).toMatch(/less exactly .* up to 1\.5\sPa, .* 0\.003\sK/)
+  })
+
+  it('what does not come to rest is named, single cylinders by their numbers', () => {
+    const state = withFaults('pq-12', 'full', { 'coupling-slipping': 1, 'injector-passes-gas': 1 })
+    expect(state).toEqual({
+      ok: false,
+      reason: expect.stringMatching(/«Return header».*Supply pump; Twelve unit injectors, cylinder 9;/),
+    })
+  })
+})
+
+describe('the power is that of the fuel that the cylinders took', () => {
+  it.each(['pq-12', 'ps-6', 'pb-8'])('%s with every fault at its worst', (id) => {
+    const every = faults.flatMap(({ id: fault, bends }) => (bends[id] ? [[fault, 1] as const] : []))
+    const state = withFaults(id, 'full', Object.fromEntries(every))
+    if (!state.ok) throw new Error(state.reason)
+    expect(state.engine.burnt).toBeLessThan(1e-9)
+    expect(state.engine.power).toBe(0)
   })
 })

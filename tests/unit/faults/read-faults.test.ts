@@ -35,7 +35,9 @@ describe('each wrong entry is refused with what is accepted', () => {
     [{ 'tank-vent-blocked': '1' }, 'faults.tank-vent-blocked', /«1»/, /a number/],
     [{ [elsewhere]: 1 }, `faults.${elsewhere}`, /cannot happen in the circuit «pq-12»/, /it can in p/],
     [[], 'faults', /an array/, /an object/],
-    [null, 'faults', /«null»/, /an object/],
+    [null, 'faults', /faults is null/, /an object/],
+    [{ 'tank-vent-blocked': {} }, 'faults.tank-vent-blocked', /the severity is an object/, /a number/],
+    [{ 'tank-vent-blocked': null }, 'faults.tank-vent-blocked', /the severity is null/, /a number/],
     ['all', 'faults', /«all»/, /an object/],
   ])('%j', (given, field, reason, accepted) => {
     expect(read(given)).toEqual({

@@ -6,7 +6,6 @@ import { withLift } from '../../../calculators/hydraulics/elements/lift.ts'
 import { partlyShutValveLaw } from '../../../calculators/hydraulics/elements/partly-shut-valve.ts'
 import { pipeLaw } from '../../../calculators/hydraulics/elements/pipe.ts'
 import { pumpLaw } from '../../../calculators/hydraulics/elements/pump.ts'
-import { restrictorLaw } from '../../../calculators/hydraulics/elements/restrictor.ts'
 import { springValveLaw } from '../../../calculators/hydraulics/elements/spring-valve.ts'
 import { filterDrop } from '../../../calculators/hydraulics/filter.ts'
 import { filterFlow } from '../../../calculators/hydraulics/filter-parallel.ts'
@@ -15,7 +14,6 @@ import { FITTINGS } from '../../../calculators/hydraulics/fittings.ts'
 import type { Law } from '../../../calculators/hydraulics/network/index.ts'
 import { openingFlow, roundHole } from '../../../calculators/hydraulics/orifice-small.ts'
 import { pipeFlow } from '../../../calculators/hydraulics/pipe.ts'
-import { restrictorDrop, RESTRICTORS } from '../../../calculators/hydraulics/restrictor.ts'
 import { inletPressure, valveFlow } from '../../../calculators/hydraulics/spring-valve.ts'
 
 const FUEL = { density: 840, kinematicViscosity: 3e-6 }
@@ -40,7 +38,6 @@ const VALVE = {
 }
 const CHECK = { cracking: 3e3, linear: 4e6, quadratic: 6e10, leakage: 2e-14 }
 const PUMP = { displacement: 2e-5, speed: 150, slip: 4e-15, liquidShare: 1 }
-const RESTRICTOR = { restrictor: RESTRICTORS.thick.middle, bore: 0.0015, pipe: 0.008 }
 const CLOGGED = { element: 2e10, housing: 4e7 }
 const HOLE = roundHole(0.004, 0.002)
 
@@ -60,8 +57,6 @@ const LAWS: Readonly<Record<string, Law>> = {
   'spring valve stuck shut': springValveLaw({ ...VALVE, stuckShut: true }, FUEL),
   'check valve': checkValveLaw(CHECK),
   'check valve without a spring': checkValveLaw({ ...CHECK, cracking: 0 }),
-  restrictor: restrictorLaw(RESTRICTOR, FUEL),
-  'restrictor, thick fuel': restrictorLaw(RESTRICTOR, THICK),
   'partly shut valve': partlyShutValveLaw(0.02, 0.1, 0.2, FUEL),
   'open valve': partlyShutValveLaw(0.02, 1, 0.2, FUEL),
   leak: leakLaw(1e-12),
@@ -166,15 +161,6 @@ describe('filters and holes', () => {
     const law = openingLaw(HOLE, 0.6, FUEL)
     for (const drop of [1, 1e3, 1e6])
       expect(dropAt(law, openingFlow(HOLE, 0.6, drop, MU, 840).flow) / drop).toBeCloseTo(1, 12)
-  })
-
-  test('a restrictor is restrictorDrop, alike both ways', () => {
-    const law = restrictorLaw(RESTRICTOR, FUEL)
-    for (const flow of [1e-9, 1e-6, 1e-4]) {
-      const drop = restrictorDrop(RESTRICTOR.restrictor, 0.0015, 0.008, flow, 840, 3e-6)
-      expect(dropAt(law, flow) / drop).toBeCloseTo(1, 12)
-      expect(dropAt(law, -flow)).toBe(-dropAt(law, flow))
-    }
   })
 
   test('a valve that shuts holds back more and more; wide open only what is stated', () => {

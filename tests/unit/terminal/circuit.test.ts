@@ -46,10 +46,23 @@ describe('circuit', () => {
     [{ circuit: 'pq-99', state: 'idle' }, 'circuit', /«pq-99» is not a circuit/],
     [{ circuit: 'pq-12', plant: 'pq-12', state: 'idle' }, 'plant', /both/],
     [{ circuit: 'pq-12' }, 'state', /no state is given/],
-    [{ circuit: 'pq-12', state: 'flying' }, 'state', /«flying» is not a state/],
+    [{ circuit: 'pq-12', state: 'flying' }, 'state', /the state is «flying»/],
+    [{ circuit: 'pq-12', state: ['full'] }, 'state', /the state is an array/],
+    [{ circuit: ['pq-12'], state: 'full' }, 'circuit', /an array is not a circuit/],
     [{ circuit: 'pq-12', state: 'idle', speed: 3 }, 'speed', /«speed» is not a field/],
     [{ circuit: 'pq-12', state: 'idle', faults: { gremlins: 1 } }, 'faults.gremlins', /not a fault/],
-    [{ circuit: 'pq-12', state: 'idle', conditions: { fuel: 'coal' } }, 'conditions.fuel', /no fuel/],
+    [{ circuit: 'pq-12', state: 'idle', faults: null }, 'faults', /faults is null/],
+    [{ circuit: 'pq-12', state: 'idle', conditions: null }, 'conditions', /conditions is null/],
+    [
+      { circuit: 'pq-12', state: 'idle', conditions: { fuel: 'coal' } },
+      'conditions.fuel',
+      /«coal» is no fuel/,
+    ],
+    [
+      { circuit: 'pq-12', state: 'idle', conditions: { fuel: {} } },
+      'conditions.fuel',
+      /an object is no fuel/,
+    ],
     [{ circuit: 'pq-12', state: 'idle', conditions: { mood: 1 } }, 'conditions', /«mood» is not a condition/],
     [
       { circuit: 'pq-12', state: 'idle', conditions: { tankTemperature: '5 kPa' } },
@@ -59,23 +72,119 @@ describe('circuit', () => {
     [{ circuit: 'pq-12', state: 'idle', parts: { funnel: {} } }, 'parts', /«funnel» is no part/],
     [
       { circuit: 'pq-12', state: 'idle', parts: { tank: { colour: 1 } } },
-      'parts.tank',
+      'parts.tank.colour',
       /«colour» is no parameter/,
-    ],
-    [
-      { circuit: 'pq-12', state: 'idle', parts: { tank: { ventOpen: 4 } } },
-      '',
-      /out of range; accepted: 0 to 1/,
-    ],
-    [
-      { circuit: 'pq-12', state: 'idle', conditions: { tankLevel: 4 } },
-      '',
-      /Level of the tank: 4 is outside/,
     ],
   ])('%j is refused', async (given, field, reason) => {
     expect(await run(given)).toEqual({
       refusal: { field, reason: expect.stringMatching(reason), accepted: expect.stringMatching(/./) },
     })
+  })
+
+  const asTyped: readonly [object, string, RegExp, string][] = [
+    [
+      { conditions: { tankTemperature: '-35 degC' } },
+      'conditions.tankTemperature',
+      /«-35 degC» is outside what this circuit’s model was made for/,
+      '−10 °C to 60 °C',
+    ],
+    [{ conditions: { tankTemperature: 25 } }, 'conditions.tankTemperature', /«25 K»/, '−10 °C to 60 °C'],
+    [
+      { conditions: { ambientTemperature: '140 degC' } },
+      'conditions.ambientTemperature',
+      /«140 degC»/,
+      '−25 °C to 45 °C',
+    ],
+    [
+      { conditions: { airPressure: '50 kPa' } },
+      'conditions.airPressure',
+      /«50 kPa».*thin air/,
+      '79 kPa to 106 kPa',
+    ],
+    [{ conditions: { tankLevel: 4 } }, 'conditions.tankLevel', /«4»/, '0 % to 100 %'],
+    [{ conditions: { tankLevel: -1e-9 } }, 'conditions.tankLevel', /«-1e-9»/, '0 % to 100 %'],
+    [{ parts: { tank: { ventOpen: 4 } } }, 'parts.tank.ventOpen', /free: «4» is out of range/, '0 to 1'],
+    [
+      { parts: { injectors: { gasHole: { 1: '9 mm' } } } },
+      'parts.injectors.gasHole.1',
+      /combustion gas comes in: «9 mm» is out of range/,
+      '0 m to 0.002 m',
+    ],
+    [
+      { parts: { injectors: { gasHole: { three: 0 } } } },
+      'parts.injectors.gasHole.three',
+      /«three» is no cylinder/,
+      '1 to 12',
+    ],
+    [
+      { parts: { injectors: { gasHole: { 13: 0 } } } },
+      'parts.injectors.gasHole.13',
+      /no cylinder 13/,
+      '1 to 12',
+    ],
+    [
+      { parts: { injectors: { heatAtFull: { 1: '1 kW' } } } },
+      'parts.injectors.heatAtFull.1',
+      /not each cylinder has its own/,
+      'one figure, without a cylinder',
+    ],
+    [
+      { parts: { 'back-pressure-valve': { cracking: '900 kPa' } } },
+      'parts.back-pressure-valve.cracking',
+      /900\skPa, is not below the pressure at full flow, 160\skPa/,
+      'figures in that order',
+    ],
+  ]
+  it.each(asTyped)(
+    '%j is refused as it was typed, with what is accepted',
+    async (given, field, reason, accepted) => {
+      const { refusal } = (await run({ circuit: 'pq-12', state: 'idle', ...given })) as {
+        refusal: { field: string; reason: string; accepted: string }
+      }
+      expect(refusal.field).toBe(field)
+      expect(refusal.reason).toMatch(reason)
+      expect(refusal.accepted.replaceAll('\u00a0', ' ')).toBe(accepted)
+    },
+  )
+
+  it('the level of a circuit that would run empty says why it ends there', async () => {
+    expect(await run({ circuit: 'pb-8', state: 'full', conditions: { tankLevel: '5 %' } })).toMatchObject({
+      refusal: { field: 'conditions.tankLevel', reason: expect.stringMatching(/loop .* runs empty/) },
+    })
+    expect(await run({ circuit: 'pb-8', state: 'full', conditions: { tankLevel: '10 %' } })).toHaveProperty(
+      'json',
+    )
+  })
+
+  it('a circuit without rest names the field that led there', async () => {
+    const faults = { 'feed-suction-draws-air': 1, 'suction-strainer-plugged': 1 }
+    expect(await run({ circuit: 'pb-8', state: 'full', faults })).toMatchObject({
+      refusal: { field: 'faults', reason: expect.stringMatching(/«.+».*Suction strainer/) },
+    })
+  })
+
+  it('one figure for all cylinders takes the place of what faults did to single ones', async () => {
+    const given = { circuit: 'pq-12', state: 'full' }
+    const health = await run(given)
+    const mended = await run({
+      ...given,
+      faults: { 'injector-passes-gas': 1 },
+      parts: { injectors: { gasHole: 0 } },
+    })
+    expect((mended as Printed).json.readings).toEqual((health as Printed).json.readings)
+  })
+
+  it('prints no number with more digits than a state at rest bears, and no dust', async () => {
+    for (const plant of ['pq-12', 'ps-6', 'pb-8'])
+      for (const state of ['priming', 'idle']) {
+        const text = JSON.stringify(await run({ plant, state }))
+        const numbers = text.match(/-?\d+(\.\d+)?(e[-+]?\d+)?/g)?.map(Number) ?? []
+        const digits = numbers.map((number) => number.toPrecision(7))
+        expect(numbers.filter((number, place) => Number(digits[place]) !== number)).toEqual([])
+        const { engine } = (JSON.parse(text) as { json: { engine: { power: number; burnt: number } } }).json
+        expect(engine.power).toBe(0)
+        expect(engine.burnt === 0).toBe(state === 'priming')
+      }
   })
 })
 
