@@ -12,6 +12,7 @@ import {
   valueAt,
   type Axis,
 } from './drawn-curves.ts'
+import { inHealth } from '../model/bench.ts'
 import { fuel, setPoint } from './plant-and-fuels.ts'
 
 // A curve in a sketch is a statement: its corners must lie where the equation puts them, to half a drawn millimetre.
@@ -129,7 +130,22 @@ test('the boiling curve goes through the steam table, and the PB-8’s marks lie
     const [[x0, y0], [x1, y1]] = [corners[after - 1] ?? [0, 0], corners[after] ?? [1, 0]]
     return y0 + ((place - x0) / (x1 - x0)) * (y1 - y0)
   }
-  for (const [atX, atY] of dotsOf('residual-fuel-and-boosters')) expect(atY).toBeLessThan(boilsAt(atX))
+  const dots = dotsOf('residual-fuel-and-boosters')
+  for (const [atX, atY] of dots) expect(atY).toBeLessThan(boilsAt(atX))
+
+  const { parts } = inHealth('pb-8', 'full')
+  for (const [id, side] of [
+    ['booster-suction-pipe', 'in'],
+    ['supply-header', 'in'],
+    ['return-glass', 'in'],
+  ] as const) {
+    const state = parts.find((part) => part.id === id)?.[side]
+    const at = [placeOf(x, (state?.temperature ?? 0) - 273.15), placeOf(y, (state?.pressure ?? 0) / 1e3)]
+    const nearest = Math.min(
+      ...dots.map(([dotX, dotY]) => Math.hypot(dotX - (at[0] ?? 0), dotY - (at[1] ?? 0))),
+    )
+    expect(nearest, id).toBeLessThan(3)
+  }
 })
 
 test('«eight hours: near 40 micrometres»; heavy distillate six times longer, cold gas oil twice', () => {

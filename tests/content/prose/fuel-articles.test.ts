@@ -9,6 +9,7 @@ import { temperatureOnLine, viscosityOnLine } from '../../../calculators/fuel/vi
 import { distillateVapourPressure } from '../../../calculators/hydraulics/vapour.ts'
 import { readFigure } from '../../../calculators/quantity/figure.ts'
 import type { KindId } from '../../../calculators/quantity/types.ts'
+import { inHealth, shown } from '../model/bench.ts'
 import { fuel, fuelRecord, setPoint } from './plant-and-fuels.ts'
 import { plainStartOf, startOf } from './start-of.ts'
 
@@ -170,6 +171,19 @@ describe('heat and fire', () => {
     const heat = leak * densityAt(summer.density, 40) * oilEnergy('net', 'distillate', summer.density)
     expect(heat / 1e3 / 370).toBeCloseTo(1, 1)
     expect(heat / setPoint('rated-power')).toBeCloseTo(0.25, 2)
+  })
+
+  test('«the header gauge falls by no more than about its own accuracy»; the return flow tells the first', () => {
+    const health = inHealth('pq-12', 'full').readings
+    const fall = (leak: string, id: string) => {
+      const before = health.find((reading) => reading.id === id)
+      const after = shown('pq-12', 'full', { [leak]: 0.5 }).readings.find((reading) => reading.id === id)
+      return ((before?.value ?? 0) - (after?.value ?? 0)) / (before?.accuracy ?? 0)
+    }
+    for (const leak of ['header-leaks', 'return-header-leaks'])
+      expect(fall(leak, 'header-gauge')).toBeLessThan(1.1)
+    expect(fall('header-leaks', 'return-flow')).toBeGreaterThan(2)
+    expect(Math.abs(fall('return-header-leaks', 'return-flow'))).toBeLessThan(1)
   })
 
   test('the exhaust passes the limit with load', () => {

@@ -52,8 +52,8 @@ describe.each(circuitIds)('the data of %s', (id) => {
         name === 'kind' || Object.hasOwn(plant.setPoints, text) ? [] : [`${part}.${name}`],
       ),
     )
-    // What no reader meets: bores, lengths, ranges of gauges, and shares that go with the kind of part.
-    const own = /\.(bore|length|losses|mouth|ventBore|range|inertialShare|elements|primingOnly)$/
+    // What no reader meets: bores, lengths, ranges of gauges, and what goes with the kind of part.
+    const own = /\.(bore|length|losses|mouth|ventBore|range|inertialShare|elements|primingOnly|coolsToo)$/
     expect(given.filter((name) => !own.test(name))).toEqual([])
   })
 
