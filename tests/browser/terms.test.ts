@@ -68,6 +68,7 @@ describe('terms of the glossary', () => {
   it.each(articles)('/%s: each that stands in the text is linked, and once', (path) => {
     const { marked, notes, used } = termsOf(readFileSync(join(directory, path, 'index.html'), 'utf8'))
     expect(marked.length).toBeGreaterThan(0)
+    expect(used.size).toBeGreaterThan(0)
     expect(marked.filter((id, place) => marked.indexOf(id) !== place)).toEqual([])
     expect([...used].filter((id) => !marked.includes(id))).toEqual([])
     for (const id of marked) expect(notes.get(id)).toMatch(new RegExp(`/glossary/#${id}$`))
