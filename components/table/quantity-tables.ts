@@ -38,6 +38,7 @@ export function unitsTable(): ReferenceTable {
     id: 'factors',
     title: 'Units and factors',
     caption: 'One unit is so much in SI. The calculators work with these very factors.',
+    unsearched: true,
     head: 'Unit',
     columns: ['Is', 'Also typed'],
     rows: shown.flatMap((kind) => kind.units.map((id) => unitRow(kind, id))),

@@ -38,6 +38,8 @@ export interface ReferenceTable {
   readonly head: string
   readonly columns: readonly string[]
   readonly rows: readonly Row[]
+  /** Its words are found on many pages and are about none, so that the search leaves them out. */
+  readonly unsearched?: boolean | undefined
   /** What one must know to read it rightly. */
   readonly notes: readonly string[]
 }
