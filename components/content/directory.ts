@@ -19,7 +19,9 @@ export interface PageEntry {
   readonly calculators: readonly string[]
 }
 
-type Prose = Awaited<ReturnType<typeof getCollection<'circuit' | 'symptoms' | 'procedures' | 'lessons'>>>[number]
+type Prose = Awaited<
+  ReturnType<typeof getCollection<'circuit' | 'symptoms' | 'procedures' | 'lessons'>>
+>[number]
 
 const byTitle = (a: PageEntry, b: PageEntry) => a.title.localeCompare(b.title, 'en')
 
@@ -47,10 +49,15 @@ export async function procedurePages(): Promise<PageEntry[]> {
   return (await getCollection('procedures')).map((entry) => pageOfProse(entry, 'procedure')).sort(byTitle)
 }
 
+/** 'Lesson 3: Pump and pressure' */
+export const lessonTitle = ({ order, title }: { order: number; title: string }) => `Lesson ${order}: ${title}`
+
 /** The lessons, in the order of the course. */
 export async function lessonPages(): Promise<PageEntry[]> {
   const entries = await getCollection('lessons')
-  return entries.sort((a, b) => a.data.order - b.data.order).map((entry) => pageOfProse(entry, 'lesson'))
+  return entries
+    .sort((a, b) => a.data.order - b.data.order)
+    .map((entry) => ({ ...pageOfProse(entry, 'lesson'), title: lessonTitle(entry.data) }))
 }
 
 /** The benches, one for each circuit; that of the plant shown first. */

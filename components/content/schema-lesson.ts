@@ -2,7 +2,18 @@ import { z } from 'astro/zod'
 import { kinds } from '../../calculators/quantity/kinds.ts'
 import type { KindId } from '../../calculators/quantity/types.ts'
 import { piecesOf } from '../lesson/inline.ts'
-import { cautionIds, checkFigure, kindId, list, oneOf, pagePath, sentence, setPointId, text, wanted } from './fields.ts'
+import {
+  cautionIds,
+  checkFigure,
+  kindId,
+  list,
+  oneOf,
+  pagePath,
+  sentence,
+  setPointId,
+  text,
+  wanted,
+} from './fields.ts'
 import { idsOfFolder } from './ids.ts'
 import { page } from './schemas.ts'
 
@@ -10,7 +21,7 @@ const exerciseId = oneOf('content/exercises', idsOfFolder('exercises'))
 const minutes = z.number(wanted('a whole number of minutes from 1 to 120')).int().min(1).max(120)
 
 /** What an answer rests on: a test proves the first three, practice is marked where it is shown. */
-export const bases = ['model', 'sum', 'data', 'reason', 'practice'] as const
+const bases = ['model', 'sum', 'data', 'reason', 'practice'] as const
 
 /** A sentence with marks in it, as `piecesOf` reads them; each must lead somewhere. */
 const marked = sentence.superRefine((written, context) => {
@@ -28,15 +39,6 @@ const marked = sentence.superRefine((written, context) => {
     else add(`«${piece.kind}» is not a kind of quantity; allowed: ${Object.keys(kinds).join(', ')}`)
   }
 })
-
-const asked = {
-  /** Kept with what a person answered: a question that changes its meaning gets another id. */
-  id: z.string().regex(/^[a-z0-9-]+$/, { error: 'allowed: small letters, digits and hyphens' }),
-  ask: marked,
-  /** For the instructor: what a wrong answer tells of the one who gives it. */
-  finds: sentence,
-  basis: z.enum(bases),
-}
 
 const choice = z.strictObject({
   says: marked,

@@ -20,7 +20,9 @@ class LessonCourse extends HTMLElement {
     const kept = keptAnswers(deviceShelf())
     const note = this.querySelector('[data-unreadable]')
     if (note !== null)
-      note.textContent = kept.ok ? '' : `What this device has kept of the course cannot be read: ${kept.reason}.`
+      note.textContent = kept.ok
+        ? ''
+        : `What this device has kept of the course cannot be read: ${kept.reason}.`
     if (!kept.ok) return
     for (const { id, questions } of JSON.parse(this.dataset['lessons'] ?? '[]') as LessonFacts[]) {
       const { of, answered, atFirst } = tallyOf(kept.answers, id, questions)

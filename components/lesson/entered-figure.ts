@@ -4,7 +4,11 @@ import type { KindId, QuantityReading, UnitSystem } from '../../calculators/quan
 import { unitOf } from '../../calculators/quantity/units.ts'
 
 /** The unit in which a plain number is meant, by the person's unit system and the unit of the answer. */
-export function unitFor(kind: KindId, system: UnitSystem, answerUnit: string): { id: string; symbol: string } | undefined {
+export function unitFor(
+  kind: KindId,
+  system: UnitSystem,
+  answerUnit: string,
+): { id: string; symbol: string } | undefined {
   const id = unitForSystem(kind, system, answerUnit)
   const { symbol } = unitOf(id)
   return symbol === '' ? undefined : { id, symbol }

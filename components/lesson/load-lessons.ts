@@ -16,10 +16,13 @@ export async function allLessons(): Promise<Lesson[]> {
   const files = await getCollection('lessonQuestions')
   const strays = files.filter(({ id }) => entries.every((entry) => entry.id !== id)).map(({ id }) => id)
   if (strays.length > 0)
-    throw new Error(`content/lessons/questions: no lesson for ${strays.join(', ')}; allowed: the names of lessons`)
+    throw new Error(
+      `content/lessons/questions: no lesson for ${strays.join(', ')}; allowed: the names of lessons`,
+    )
   return entries.map((entry) => {
     const file = files.find(({ id }) => id === entry.id)
-    if (!file) throw new Error(`content/lessons/questions/${entry.id}.yaml is missing: the lesson has no questions`)
+    if (!file)
+      throw new Error(`content/lessons/questions/${entry.id}.yaml is missing: the lesson has no questions`)
     const { reading, minutes } = entry.data
     const read = reading.reduce((sum, page) => sum + page.minutes, 0)
     return {

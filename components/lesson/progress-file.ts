@@ -22,7 +22,8 @@ export function fileText({ answers, exercises }: Taken, day: string): string {
   return `${JSON.stringify({ file: FILE, version: VERSION, saved: day, answers, exercises }, undefined, 2)}\n`
 }
 
-export type FileRead = { readonly ok: true; readonly taken: Taken } | { readonly ok: false; readonly reason: string }
+export type FileRead =
+  { readonly ok: true; readonly taken: Taken } | { readonly ok: false; readonly reason: string }
 
 /** A file that somebody hands in: all of it fits, or none of it is taken. */
 export function readFile(text: string): FileRead {
@@ -41,7 +42,8 @@ export function readFile(text: string): FileRead {
   const answers = answersOf(data['answers'])
   if (!answers.ok) return answers
   const exercises = data['exercises']
-  if (!isRecord(exercises)) return refuse('exercises is missing or no list; accepted: exercises by their numbers')
+  if (!isRecord(exercises))
+    return refuse('exercises is missing or no list; accepted: exercises by their numbers')
   for (const [number, progress] of Object.entries(exercises)) {
     if (!NUMBER.test(number)) return refuse(`exercises has «${number}»; accepted: a number of three digits`)
     if (!isRecord(progress) || !Array.isArray(progress['acts']))

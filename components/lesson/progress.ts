@@ -35,21 +35,30 @@ const shown = (value: unknown): string => {
 
 /** The answers out of unknown data, or the field that does not fit with what is accepted. */
 export function answersOf(value: unknown): Read<Answers> {
-  if (!isRecord(value)) return { ok: false, reason: `answers is ${shown(value)}; accepted: a list of answers by question` }
+  if (!isRecord(value))
+    return { ok: false, reason: `answers is ${shown(value)}; accepted: a list of answers by question` }
   const entries = Object.entries(value)
   if (entries.length > MOST_ANSWERS)
     return { ok: false, reason: `answers has ${entries.length} entries; accepted: at most ${MOST_ANSWERS}` }
   const answers: Record<string, Answered> = {}
   for (const [key, entry] of entries) {
     if (!KEY.test(key)) return { ok: false, reason: `answers has ${shown(key)}; accepted: lesson/question` }
-    if (!isRecord(entry)) return { ok: false, reason: `answers, ${key} is ${shown(entry)}; accepted: first, on and right` }
+    if (!isRecord(entry))
+      return { ok: false, reason: `answers, ${key} is ${shown(entry)}; accepted: first, on and right` }
     const first = outcomes.find((outcome) => outcome === entry['first'])
     if (first === undefined)
-      return { ok: false, reason: `answers, ${key}, first is ${shown(entry['first'])}; accepted: ${outcomes.join(', ')}` }
+      return {
+        ok: false,
+        reason: `answers, ${key}, first is ${shown(entry['first'])}; accepted: ${outcomes.join(', ')}`,
+      }
     const { on, right } = entry
-    if (!isDay(on)) return { ok: false, reason: `answers, ${key}, on is ${shown(on)}; accepted: a day such as 2026-11-29` }
+    if (!isDay(on))
+      return { ok: false, reason: `answers, ${key}, on is ${shown(on)}; accepted: a day such as 2026-11-29` }
     if (right !== undefined && !isDay(right))
-      return { ok: false, reason: `answers, ${key}, right is ${shown(right)}; accepted: a day such as 2026-11-29, or nothing` }
+      return {
+        ok: false,
+        reason: `answers, ${key}, right is ${shown(right)}; accepted: a day such as 2026-11-29, or nothing`,
+      }
     answers[key] = { first, on, ...(right === undefined ? {} : { right }) }
   }
   return { ok: true, value: answers }
@@ -68,7 +77,10 @@ export function readAnswers(text: string | null): Read<Answers> {
     return { ok: false, reason: 'it is no JSON' }
   }
   if (!isRecord(kept) || kept['version'] !== VERSION)
-    return { ok: false, reason: `version is ${shown(isRecord(kept) ? kept['version'] : kept)}; accepted: ${VERSION}` }
+    return {
+      ok: false,
+      reason: `version is ${shown(isRecord(kept) ? kept['version'] : kept)}; accepted: ${VERSION}`,
+    }
   return answersOf(kept['answers'])
 }
 
@@ -97,6 +109,8 @@ export function tallyOf(answers: Answers, lesson: string, questions: readonly st
     of: questions.length,
     answered: entries.filter((entry) => entry !== undefined).length,
     atFirst: entries.filter((entry) => entry?.first === 'right').length,
-    missed: entries.flatMap((entry, place) => (entry !== undefined && entry.first !== 'right' ? [place + 1] : [])),
+    missed: entries.flatMap((entry, place) =>
+      entry !== undefined && entry.first !== 'right' ? [place + 1] : [],
+    ),
   }
 }

@@ -4,7 +4,9 @@ import { unitSystem } from '../settings/unit-system.ts'
 import { questionKey, type Answered, type Outcome } from './progress.ts'
 import { deviceShelf, keepAnswer, keptAnswers, today } from './store.ts'
 
-const all = <E extends Element>(root: ParentNode, selector: string): E[] => [...root.querySelectorAll<E>(selector)]
+const all = <E extends Element>(root: ParentNode, selector: string): E[] => [
+  ...root.querySelectorAll<E>(selector),
+]
 
 /** What became of an answer: right, wrong with the reasons that now stand, or nothing that could be judged. */
 type Judged =
@@ -87,7 +89,9 @@ class LessonQuestion extends HTMLElement {
     if (choices.filter(({ right }) => right).length === 1)
       return { verdict: 'wrong', say: 'Not this one. The reason stands under it. Choose again.', reasons }
     const told = [
-      ...(wrong.length > 0 ? [`${wrong.length} of those chosen ${wrong.length === 1 ? 'is' : 'are'} wrong`] : []),
+      ...(wrong.length > 0
+        ? [`${wrong.length} of those chosen ${wrong.length === 1 ? 'is' : 'are'} wrong`]
+        : []),
       ...(missed > 0 ? [`${missed} right ${missed === 1 ? 'one is' : 'ones are'} missing`] : []),
     ]
     return { verdict: 'wrong', say: `Not yet: ${told.join(', ')}.`, reasons }
@@ -98,13 +102,18 @@ class LessonQuestion extends HTMLElement {
     const { enteredFigure } = await import('./entered-figure.ts')
     const typed = figure.querySelector('input')?.value ?? ''
     const reading = await enteredFigure(typed, kind as KindId, unitSystem(), unit)
-    if (!reading.ok) return { verdict: 'none', say: `Your answer: ${reading.reason}. Accepted: ${reading.accepted}.` }
+    if (!reading.ok)
+      return { verdict: 'none', say: `Your answer: ${reading.reason}. Accepted: ${reading.accepted}.` }
     if (near(reading.si, si, within)) return { verdict: 'right' }
-    const slip = all<HTMLElement>(figure, '[data-slip]').find(({ dataset }) => near(reading.si, dataset['si'], within))
+    const slip = all<HTMLElement>(figure, '[data-slip]').find(({ dataset }) =>
+      near(reading.si, dataset['si'], within),
+    )
     const reason = slip?.querySelector<HTMLDetailsElement>('.reason')
     return {
       verdict: 'wrong',
-      say: reason ? 'Not this figure. What went wrong stands below. Try again.' : 'Not this figure. Try again.',
+      say: reason
+        ? 'Not this figure. What went wrong stands above. Try again.'
+        : 'Not this figure. Try again.',
       reasons: reason ? [reason] : [],
     }
   }
@@ -114,7 +123,8 @@ class LessonQuestion extends HTMLElement {
     for (const reason of this.#reasons) unfold(reason)
     this.dataset['ended'] = ''
     this.#hideButtons(true)
-    this.#say(outcome === 'shown' ? 'The answer stands above, with all reasons.' : firstTry ? 'Right, at the first try.' : 'Right.')
+    if (outcome === 'shown') this.#say('The answer stands above, with all reasons.')
+    else this.#say(firstTry ? 'Right, at the first try.' : 'Right.', true)
     this.querySelector<HTMLElement>('[data-again]')?.focus()
   }
 
@@ -139,9 +149,11 @@ class LessonQuestion extends HTMLElement {
       button.hidden = ended !== 'again' in button.dataset
   }
 
-  #say(words: string): void {
+  #say(words: string, right = false): void {
     const verdict = this.querySelector('.verdict')
-    if (verdict !== null) verdict.textContent = words
+    if (verdict === null) return
+    verdict.textContent = words
+    verdict.classList.toggle('verdict-right', right)
   }
 
   /** Keeps the answer. Returns whether it is the first one to this question. */
@@ -167,7 +179,8 @@ class LessonQuestion extends HTMLElement {
   #tellKept(): void {
     const answered = this.#kept()
     const note = this.querySelector('.kept-note')
-    if (note !== null && answered !== undefined) note.textContent = `Kept on this device: ${inWords(answered)}.`
+    if (note !== null && answered !== undefined)
+      note.textContent = `Kept on this device: ${inWords(answered)}.`
   }
 }
 
@@ -187,4 +200,5 @@ function unfold(reason: HTMLDetailsElement): void {
   reason.open = true
 }
 
-if (customElements.get('lesson-question') === undefined) customElements.define('lesson-question', LessonQuestion)
+if (customElements.get('lesson-question') === undefined)
+  customElements.define('lesson-question', LessonQuestion)

@@ -108,7 +108,11 @@ class LessonRecord extends HTMLElement {
     const solved = own.filter(({ end }) => end === 'solved')
     const foot = this.querySelector('tfoot')
     this.#put(foot, '[data-outcome]', `${solved.length} solved`)
-    this.#put(foot, '[data-minutes]', solved.reduce((sum, { minutes }) => sum + minutes, 0))
+    this.#put(
+      foot,
+      '[data-minutes]',
+      solved.reduce((sum, { minutes }) => sum + minutes, 0),
+    )
     const others = exercises.filter(
       ({ number }) => outcomes.has(number) && lessons.every(({ exercise }) => exercise !== number),
     )
@@ -132,7 +136,11 @@ class LessonRecord extends HTMLElement {
       .then((offer) => {
         if (offer === undefined) {
           this.#offers.delete(circuit)
-          this.#put(this, '[data-problem]', 'The minutes of the exercises could not be loaded. Load the page again to try once more.')
+          this.#put(
+            this,
+            '[data-problem]',
+            'The minutes of the exercises could not be loaded. Load the page again to try once more.',
+          )
         }
         return offer
       })
@@ -184,7 +192,11 @@ class LessonRecord extends HTMLElement {
   #undo(): void {
     const done = writeAll(deviceShelf(), this.#before)
     if (done) this.#undoable(false)
-    this.#say(done ? 'Taken back: what was here before is here again.' : 'It could not be taken back: this browser has no room.')
+    this.#say(
+      done
+        ? 'Taken back: what was here before is here again.'
+        : 'It could not be taken back: this browser has no room.',
+    )
     void this.#fill()
   }
 
@@ -197,7 +209,9 @@ class LessonRecord extends HTMLElement {
     const ask = this.querySelector<HTMLElement>('[data-ask]')
     if (ask === null || ask.hidden === !wanted) return
     ask.hidden = !wanted
-    const next = wanted ? ask.querySelector<HTMLElement>('p') : this.querySelector<HTMLElement>('[data-delete]')
+    const next = wanted
+      ? ask.querySelector<HTMLElement>('p')
+      : this.querySelector<HTMLElement>('[data-delete]')
     next?.focus()
   }
 }

@@ -32,7 +32,8 @@ export function textAt(shelf: Shelf | undefined, key: string): string | null {
  */
 export function keepAnswer(shelf: Shelf | undefined, key: string, outcome: Outcome, day: string): string {
   const kept = keptAnswers(shelf)
-  if (!kept.ok) return `Not kept: this device holds a record of the course that cannot be read (${kept.reason}).`
+  if (!kept.ok)
+    return `Not kept: this device holds a record of the course that cannot be read (${kept.reason}).`
   const text = writeAnswers(withAnswer(kept.answers, key, outcome, day))
   return writeAll(shelf, [[LESSONS_KEY, text]])
     ? ''
@@ -43,7 +44,10 @@ export function keepAnswer(shelf: Shelf | undefined, key: string, outcome: Outco
  * Writes all of these, or none: what could not be finished is taken back. A text of null removes its key.
  * @returns whether all is written
  */
-export function writeAll(shelf: Shelf | undefined, entries: readonly (readonly [string, string | null])[]): boolean {
+export function writeAll(
+  shelf: Shelf | undefined,
+  entries: readonly (readonly [string, string | null])[],
+): boolean {
   if (shelf === undefined) return false
   const written: [string, string | null][] = []
   try {

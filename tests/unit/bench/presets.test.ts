@@ -11,7 +11,8 @@ import type { Preset, Setting } from '../../../components/circuit/bench/types.ts
 import { benchData, presetFile } from './bench.ts'
 
 const ids = globSync('content/benches/*.yaml').map((path) => basename(path, '.yaml'))
-const textsOf = (folder: string) => globSync(`content/${folder}/*.mdx`).map((path) => readFileSync(path, 'utf8'))
+const textsOf = (folder: string) =>
+  globSync(`content/${folder}/*.mdx`).map((path) => readFileSync(path, 'utf8'))
 const articles = textsOf('circuit')
 const lessons = textsOf('lessons')
 /** A bench on which only the state of the engine is to be moved. */
@@ -181,7 +182,9 @@ describe('what the lessons say of their benches', () => {
     }
     expect(flow('idle') / flow('priming')).toBeGreaterThan(0.98)
     expect(flow('full') / flow('idle')).toBeLessThan(0.82)
-    expect(reading('header-gauge', { state: 'full' })).toBeLessThan(reading('header-gauge', { state: 'idle' }))
+    expect(reading('header-gauge', { state: 'full' })).toBeLessThan(
+      reading('header-gauge', { state: 'idle' }),
+    )
     expect(
       reading('suction-vacuum-gauge', { state: 'full' }) / reading('suction-vacuum-gauge', { state: 'idle' }),
     ).toBeCloseTo(1, 1)
@@ -196,7 +199,8 @@ describe('what the lessons say of their benches', () => {
 
   it('leaking injector, told in lesson 5: there is a size that shows at full load and not at idle', () => {
     const { glass } = of('one-leaking-injector-at-load')
-    const look = (state: Setting['state']) => glass('return-glass', { state, ...fault('injector-passes-gas', 0.4) })?.look
+    const look = (state: Setting['state']) =>
+      glass('return-glass', { state, ...fault('injector-passes-gas', 0.4) })?.look
     expect(look('full')).toBe('full with bubbles')
     expect(look('idle')).toBe('full and clear')
   })
@@ -213,10 +217,14 @@ describe('what the lessons say of their benches', () => {
   it('wrong gauge: only its own reading is changed, and a weak valve looks the same until the power goes', () => {
     const { reading, stateOf } = of('a-gauge-that-lies')
     const health = stateOf({ faults: {} })
-    const changed = (severities: Partial<Setting>) => changesAgainst(health, stateOf(severities)).map(({ id }) => id)
+    const changed = (severities: Partial<Setting>) =>
+      changesAgainst(health, stateOf(severities)).map(({ id }) => id)
     expect(changed({})).toEqual(['header-gauge'])
     expect(changed(fault('return-valve-weak', 0.45))).toEqual(['header-gauge'])
-    expect(reading('header-gauge', fault('return-valve-weak', 0.45)) / reading('header-gauge')).toBeCloseTo(1, 1)
+    expect(reading('header-gauge', fault('return-valve-weak', 0.45)) / reading('header-gauge')).toBeCloseTo(
+      1,
+      1,
+    )
     const power = (name: string) => reading('power', { state: 'full', ...fault(name, 1) })
     const whole = reading('power', { state: 'full', faults: {} })
     expect(power('return-valve-weak')).toBeLessThan(0.97 * whole)
@@ -225,7 +233,8 @@ describe('what the lessons say of their benches', () => {
 
   it('one cylinder: colder at full load by more than two probes can make, and at idle by less', () => {
     const { glass, reading } = of('one-cylinder-of-twelve')
-    const departure = (state: Setting['state']) => reading('exhaust-6', { state }) - reading('exhaust-7', { state })
+    const departure = (state: Setting['state']) =>
+      reading('exhaust-6', { state }) - reading('exhaust-7', { state })
     const twoProbes = Math.hypot(5, 5)
     expect(departure('full')).toBeGreaterThan(twoProbes)
     expect(departure('idle')).toBeLessThan(twoProbes)

@@ -45,7 +45,10 @@ const asInHealth = (state: State, faults: Setting['faults'], id: string) => {
 const proofs: Readonly<Record<string, () => void>> = {
   'the-way-round/who-holds-the-header': () => {
     const worn = { 'pump-worn': 0.3 }
-    expect(circuitAt('idle', worn).value('return-flow') / healthy('idle').value('return-flow')).toBeCloseTo(0.95, 1)
+    expect(circuitAt('idle', worn).value('return-flow') / healthy('idle').value('return-flow')).toBeCloseTo(
+      0.95,
+      1,
+    )
     expect(asInHealth('idle', worn, 'header-gauge')).toBe(true)
     expect(asInHealth('idle', { 'return-valve-weak': 0.3 }, 'header-gauge')).toBe(false)
   },
@@ -121,9 +124,9 @@ const proofs: Readonly<Record<string, () => void>> = {
     expect(header({ 'return-line-squeezed': 0.8 })).toBeGreaterThan(accuracy)
     expect(header({ 'secondary-filters-plugged': 0.9 })).toBeLessThan(-accuracy)
     const washed = healthy('idle').value('header-gauge')
-    expect(Math.abs(washed - circuitAt('idle', { 'suction-strainer-plugged': 0.7 }).value('header-gauge'))).toBeLessThan(
-      accuracy,
-    )
+    expect(
+      Math.abs(washed - circuitAt('idle', { 'suction-strainer-plugged': 0.7 }).value('header-gauge')),
+    ).toBeLessThan(accuracy)
   },
   'filters-and-the-bypass-glass/falls-from-above-warm': () => {
     const plugged = circuitAt('idle', { 'secondary-filters-plugged': 0.6 })
@@ -132,12 +135,18 @@ const proofs: Readonly<Record<string, () => void>> = {
     expect(plugged.value('header-temperature')).toBeCloseTo(setPoint('heater-set-point'), -1)
     const weak = circuitAt('idle', { 'bypass-valve-weak': 1 })
     expect(weak.glass('bypass-glass')?.from).toBe('valve')
-    expect(weak.value('secondary-drop-gauge')).toBeLessThan(1.1 * healthy('idle').value('secondary-drop-gauge'))
+    expect(weak.value('secondary-drop-gauge')).toBeLessThan(
+      1.1 * healthy('idle').value('secondary-drop-gauge'),
+    )
     expect(circuitAt('idle', { 'return-line-squeezed': 0.8 }).glass('bypass-glass')?.from).toBe('drain')
   },
   'filters-and-the-bypass-glass/rises-from-the-drain': () => {
     expect(circuitAt('idle', { 'return-line-squeezed': 0.8 }).glass('bypass-glass')?.from).toBe('drain')
-    for (const before of ['return-valve-stuck-shut', 'injector-return-filters-plugged', 'secondary-filters-plugged'])
+    for (const before of [
+      'return-valve-stuck-shut',
+      'injector-return-filters-plugged',
+      'secondary-filters-plugged',
+    ])
       expect(circuitAt('idle', { [before]: 1 }).glass('bypass-glass')?.from, before).toBe('valve')
   },
   'filters-and-the-bypass-glass/one-element-without-flow': () => {
@@ -146,7 +155,8 @@ const proofs: Readonly<Record<string, () => void>> = {
     expect(drop / setPoint('secondary-drop-change')).toBeCloseTo(0.5, 1)
   },
   'injectors-return-and-heat/begins-with-the-engine': () => {
-    const gas = (state: State) => circuitAt(state, { 'injector-passes-gas': 0.8 }).glass('return-glass')?.gas ?? 0
+    const gas = (state: State) =>
+      circuitAt(state, { 'injector-passes-gas': 0.8 }).glass('return-glass')?.gas ?? 0
     expect(gas('priming')).toBe(0)
     expect(gas('full')).toBeGreaterThan(gas('idle'))
     expect(asInHealth('full', { 'injector-passes-gas': 0.8 }, 'suction-vacuum-gauge')).toBe(true)
@@ -189,7 +199,9 @@ const proofs: Readonly<Record<string, () => void>> = {
     expect(departure).toBeGreaterThan(14)
     expect(departure).toBeLessThanOrEqual(15.5)
     expect(departure).toBeLessThan(setPoint('exhaust-departure'))
-    expect(Math.hypot(setPoint('exhaust-probe-accuracy'), setPoint('exhaust-probe-accuracy')) / 15).toBeCloseTo(0.5, 1)
+    expect(
+      Math.hypot(setPoint('exhaust-probe-accuracy'), setPoint('exhaust-probe-accuracy')) / 15,
+    ).toBeCloseTo(0.5, 1)
   },
   'the-whole-job/two-glasses-at-once': () => {
     for (const { id } of pq12.faults)
@@ -198,7 +210,8 @@ const proofs: Readonly<Record<string, () => void>> = {
           const solved = solve(set({ state, faults: { [id]: severity } }))
           if (!solved.ok) continue
           const look = (part: string) => solved.glasses.find((glass) => glass.part === part)
-          const both = look('return-glass')?.look === 'full with bubbles' && look('bypass-glass')?.look !== 'empty'
+          const both =
+            look('return-glass')?.look === 'full with bubbles' && look('bypass-glass')?.look !== 'empty'
           expect(both, `${id} at ${severity}, ${state}`).toBe(false)
         }
   },
@@ -206,6 +219,7 @@ const proofs: Readonly<Record<string, () => void>> = {
 
 describe('what the lessons say by the circuit model', () => {
   it.each(Object.keys(proofs))('%s', (key) => {
+    expect.hasAssertions()
     proofs[key]?.()
   })
 

@@ -25,7 +25,10 @@ function figures(key: string, answer: number, slips: readonly number[], share = 
 }
 
 /** The one choice of a question that is right. */
-const right = (key: string) => question(key).choices?.filter((choice) => choice.right).map(({ says }) => says)
+const right = (key: string) =>
+  question(key)
+    .choices?.filter((choice) => choice.right)
+    .map(({ says }) => says)
 
 const proofs: Readonly<Record<string, () => void | Promise<void>>> = {
   'the-way-round/what-comes-back': () => {
@@ -49,10 +52,18 @@ const proofs: Readonly<Record<string, () => void | Promise<void>>> = {
     expect(place('fuel-heater')).toBeLessThan(place('primary-filter'))
   },
   'suction-and-priming/vacuum-of-a-lift': () => {
-    figures('suction-and-priming/vacuum-of-a-lift', columnPressure(840, 1), [columnPressure(1000, 1), 840 * 1])
+    figures('suction-and-priming/vacuum-of-a-lift', columnPressure(840, 1), [
+      columnPressure(1000, 1),
+      840 * 1,
+    ])
   },
   'pump-and-pressure/order-of-pressures': () => {
-    const pressures = ['pump-relief-cracking', 'bypass-valve-cracking', 'header-pressure', 'return-valve-cracking']
+    const pressures = [
+      'pump-relief-cracking',
+      'bypass-valve-cracking',
+      'header-pressure',
+      'return-valve-cracking',
+    ]
     const values = pressures.map(setPoint)
     expect(values).toEqual([...values].sort((a, b) => b - a))
     expect(right('pump-and-pressure/order-of-pressures')).toEqual([
@@ -78,7 +89,9 @@ const proofs: Readonly<Record<string, () => void | Promise<void>>> = {
     const { verdict } = await startOf('the-two-valves', 'valve-set-point-check', { tolerance: 10e3 })
     expect(verdict?.value).toBe('cannotBeTold')
     expect(wanted).toBe(140e3)
-    expect(right('pump-and-pressure/gauge-as-wide-as-the-tolerance')).toEqual(['It cannot be told with this gauge.'])
+    expect(right('pump-and-pressure/gauge-as-wide-as-the-tolerance')).toEqual([
+      'It cannot be told with this gauge.',
+    ])
   },
   'filters-and-the-bypass-glass/where-the-bypass-leads': () => {
     const { connections } = circuits['pq-12']
@@ -88,8 +101,11 @@ const proofs: Readonly<Record<string, () => void | Promise<void>>> = {
     expect(from('bypass-valve')).not.toContain('header')
   },
   'filters-and-the-bypass-glass/margin-below-the-bypass': () => {
-    const [valve, header, drop] = ['bypass-valve-cracking', 'header-pressure', 'secondary-drop-change'].map(setPoint)
-    if (valve === undefined || header === undefined || drop === undefined) throw new Error('a set point is missing')
+    const [valve, header, drop] = ['bypass-valve-cracking', 'header-pressure', 'secondary-drop-change'].map(
+      setPoint,
+    )
+    if (valve === undefined || header === undefined || drop === undefined)
+      throw new Error('a set point is missing')
     figures('filters-and-the-bypass-glass/margin-below-the-bypass', valve - header - drop, [
       valve - header,
       valve - drop,
@@ -162,6 +178,7 @@ const proofs: Readonly<Record<string, () => void | Promise<void>>> = {
 
 describe('what the lessons say by sum and by data', () => {
   it.each(Object.keys(proofs))('%s', async (key) => {
+    expect.hasAssertions()
     await proofs[key]?.()
   })
 

@@ -23,7 +23,10 @@ const facts = { number: '105', start: 'idle' as const, hidden: 1 }
 
 test('minutes are those of the checks and of the ways between the states', () => {
   const text = writeProgress({
-    acts: [{ state: 'idle', check: 'look' }, { state: 'stopped', check: 'open' }],
+    acts: [
+      { state: 'idle', check: 'look' },
+      { state: 'stopped', check: 'open' },
+    ],
     tries: [{ named: ['glass-dirty'], after: 1 }],
     end: 'alike',
   })
@@ -43,5 +46,7 @@ test('begun and given up are no solutions', () => {
 test('what does not fit this edition is no outcome', () => {
   expect(outcomeOf(null, facts, offer)).toBeUndefined()
   expect(outcomeOf('soup', facts, offer)).toBeUndefined()
-  expect(outcomeOf('{"version":1,"acts":[{"state":"idle","check":"gone"}],"tries":[]}', facts, offer)).toBeUndefined()
+  expect(
+    outcomeOf('{"version":1,"acts":[{"state":"idle","check":"gone"}],"tries":[]}', facts, offer),
+  ).toBeUndefined()
 })

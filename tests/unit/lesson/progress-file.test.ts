@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { exerciseKey } from '../../../components/exercise/progress.ts'
-import { entriesFor, exercisesOn, fileText, readFile, type Taken } from '../../../components/lesson/progress-file.ts'
+import {
+  entriesFor,
+  exercisesOn,
+  fileText,
+  readFile,
+  type Taken,
+} from '../../../components/lesson/progress-file.ts'
 import { LESSONS_KEY, writeAll } from '../../../components/lesson/store.ts'
 import { shelfOf } from './shelf.ts'
 

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { readAnswers, tallyOf, withAnswer, writeAnswers, type Answers } from '../../../components/lesson/progress.ts'
+import {
+  readAnswers,
+  tallyOf,
+  withAnswer,
+  writeAnswers,
+  type Answers,
+} from '../../../components/lesson/progress.ts'
 
 const DAY = '2026-11-29'
 const LATER = '2026-12-02'
@@ -41,7 +47,12 @@ describe('answers that are kept on the device', () => {
       'a/gone': { first: 'right', on: DAY, right: DAY },
       'b/one': { first: 'right', on: DAY, right: DAY },
     }
-    expect(tallyOf(answers, 'a', ['one', 'new', 'two'])).toEqual({ of: 3, answered: 2, atFirst: 1, missed: [3] })
+    expect(tallyOf(answers, 'a', ['one', 'new', 'two'])).toEqual({
+      of: 3,
+      answered: 2,
+      atFirst: 1,
+      missed: [3],
+    })
   })
 
   const kept = (answers: unknown) => JSON.stringify({ version: 1, answers })

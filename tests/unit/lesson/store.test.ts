@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { keepAnswer, keptAnswers, LESSONS_KEY, today, writeAll, type Shelf } from '../../../components/lesson/store.ts'
+import {
+  keepAnswer,
+  keptAnswers,
+  LESSONS_KEY,
+  today,
+  writeAll,
+  type Shelf,
+} from '../../../components/lesson/store.ts'
 import { shelfOf } from './shelf.ts'
 
 describe('the shelf of the device', () => {
