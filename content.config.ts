@@ -2,6 +2,7 @@ import { defineCollection } from 'astro:content'
 import { file, glob } from 'astro/loaders'
 import * as diagnosis from './components/content/schema-diagnosis.ts'
 import * as exercises from './components/content/schema-exercise.ts'
+import * as lessons from './components/content/schema-lesson.ts'
 import { bench } from './components/content/schema-bench.ts'
 import { table } from './components/content/schema-table.ts'
 import * as schemas from './components/content/schemas.ts'
@@ -34,4 +35,6 @@ export const collections = {
     schema: diagnosis.weights,
   }),
   exercises: defineCollection({ loader: data('exercises'), schema: exercises.exercise }),
+  lessons: defineCollection({ loader: prose('lessons'), schema: lessons.lesson }),
+  lessonQuestions: defineCollection({ loader: data('lessons/questions'), schema: lessons.questions }),
 }

@@ -3,7 +3,7 @@ import { catalogue } from '../../calculators/catalogue/index.ts'
 import { converterPage } from '../converter/converter-page.ts'
 import { defaultPlant } from './load.ts'
 
-export type PageKind = 'symptom' | 'procedure' | 'circuit' | 'bench' | 'calculator' | 'table'
+export type PageKind = 'symptom' | 'procedure' | 'circuit' | 'bench' | 'lesson' | 'calculator' | 'table'
 
 /** What lists, links and neighbours need to know of a page. */
 export interface PageEntry {
@@ -19,7 +19,9 @@ export interface PageEntry {
   readonly calculators: readonly string[]
 }
 
-type Prose = Awaited<ReturnType<typeof getCollection<'circuit' | 'symptoms' | 'procedures'>>>[number]
+type Prose = Awaited<
+  ReturnType<typeof getCollection<'circuit' | 'symptoms' | 'procedures' | 'lessons'>>
+>[number]
 
 const byTitle = (a: PageEntry, b: PageEntry) => a.title.localeCompare(b.title, 'en')
 
@@ -45,6 +47,17 @@ export async function symptomPages(): Promise<PageEntry[]> {
 /** The procedures, by title. */
 export async function procedurePages(): Promise<PageEntry[]> {
   return (await getCollection('procedures')).map((entry) => pageOfProse(entry, 'procedure')).sort(byTitle)
+}
+
+/** 'Lesson 3: Pump and pressure' */
+export const lessonTitle = ({ order, title }: { order: number; title: string }) => `Lesson ${order}: ${title}`
+
+/** The lessons, in the order of the course. */
+export async function lessonPages(): Promise<PageEntry[]> {
+  const entries = await getCollection('lessons')
+  return entries
+    .sort((a, b) => a.data.order - b.data.order)
+    .map((entry) => ({ ...pageOfProse(entry, 'lesson'), title: lessonTitle(entry.data) }))
 }
 
 /** The benches, one for each circuit; that of the plant shown first. */
@@ -102,6 +115,7 @@ export async function allPages(): Promise<PageEntry[]> {
     ...(await procedurePages()),
     ...(await circuitPages()),
     ...(await benchPages()),
+    ...(await lessonPages()),
     ...(await calculatorPages()),
     ...(await tablePages()),
   ]

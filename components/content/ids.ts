@@ -96,7 +96,7 @@ export function calculatorIds(): string[] {
 /** Paths of the pages, as front matter and links in articles name them: 'circuit/the-two-valves'. */
 export function pagePaths(): string[] {
   return [
-    ...['circuit', 'symptoms', 'procedures'].flatMap((collection) =>
+    ...['circuit', 'symptoms', 'procedures', 'lessons'].flatMap((collection) =>
       idsOfFolder(collection).map((id) => `${collection}/${id}`),
     ),
     ...idsOfFolder('circuits').map((id) => `bench/${id}`),

@@ -5,6 +5,7 @@ const labels: Record<PageKind | 'other', string> = {
   procedure: 'Procedure',
   circuit: 'Circuit',
   bench: 'Bench',
+  lesson: 'Lesson',
   calculator: 'Calculator',
   table: 'Table',
   other: 'Handbook',

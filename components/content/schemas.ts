@@ -24,7 +24,7 @@ export { circuit } from './schema-circuit.ts'
 export { fault } from './schema-fault.ts'
 
 /** What every page has. */
-const page = {
+export const page = {
   title: text,
   /** One sentence: shown under the title, in lists and in search results. */
   summary: sentence,

@@ -5,7 +5,8 @@ import type { ExerciseProps, Progress } from './types.ts'
 /** Form of what is kept; another form is not read. */
 const VERSION = 1
 
-const keyOf = (number: string): string => `clear-return:exercise:${number}`
+/** Key under which the progress of an exercise is kept on the device. */
+export const exerciseKey = (number: string): string => `clear-return:exercise:${number}`
 
 export const noProgress: Progress = { acts: [], tries: [] }
 
@@ -59,7 +60,7 @@ export const writeProgress = (progress: Progress): string => JSON.stringify({ ve
 /** Progress on this device; undefined also where the browser keeps nothing. */
 export function keptProgress(known: Known): { found: boolean; progress: Progress | undefined } {
   try {
-    const text = localStorage.getItem(keyOf(known.number))
+    const text = localStorage.getItem(exerciseKey(known.number))
     return { found: text !== null, progress: readProgress(text, known) }
   } catch {
     return { found: false, progress: undefined }
@@ -70,8 +71,8 @@ export function keptProgress(known: Known): { found: boolean; progress: Progress
 export function keepProgress(number: string, progress: Progress): boolean {
   try {
     if (progress.acts.length + progress.tries.length === 0 && progress.end === undefined)
-      localStorage.removeItem(keyOf(number))
-    else localStorage.setItem(keyOf(number), writeProgress(progress))
+      localStorage.removeItem(exerciseKey(number))
+    else localStorage.setItem(exerciseKey(number), writeProgress(progress))
     return true
   } catch {
     return false

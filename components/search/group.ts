@@ -8,6 +8,7 @@ export const kinds = [
   { id: 'procedure', one: 'Procedure', heading: 'Procedures' },
   { id: 'circuit', one: 'Circuit', heading: 'How the circuit works' },
   { id: 'bench', one: 'Bench', heading: 'Benches' },
+  { id: 'lesson', one: 'Lesson', heading: 'Lessons' },
   { id: 'calculator', one: 'Calculator', heading: 'Calculators' },
   { id: 'table', one: 'Table', heading: 'Tables' },
   { id: 'caution', one: 'Caution', heading: 'Cautions' },

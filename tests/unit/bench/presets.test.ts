@@ -11,7 +11,12 @@ import type { Preset, Setting } from '../../../components/circuit/bench/types.ts
 import { benchData, presetFile } from './bench.ts'
 
 const ids = globSync('content/benches/*.yaml').map((path) => basename(path, '.yaml'))
-const articles = globSync('content/circuit/*.mdx').map((path) => readFileSync(path, 'utf8'))
+const textsOf = (folder: string) =>
+  globSync(`content/${folder}/*.mdx`).map((path) => readFileSync(path, 'utf8'))
+const articles = textsOf('circuit')
+const lessons = textsOf('lessons')
+/** A bench on which only the state of the engine is to be moved. */
+const IN_HEALTH = 'the-way-round-in-health'
 
 function preset(id: string) {
   const data = benchData(presetFile(id).circuit)
@@ -37,11 +42,14 @@ const of = (id: string) => {
 const fault = (id: string, severity: number): Partial<Setting> => ({ faults: { [id]: severity } })
 
 describe.each(ids)('the bench %s', (id) => {
-  it('stands in an article', () => {
-    expect(articles.filter((text) => text.includes(`<CircuitBench preset="${id}" />`))).toHaveLength(1)
+  it('stands in one article, or else in one lesson', () => {
+    const holds = (text: string) => text.includes(`<CircuitBench preset="${id}" />`)
+    const inArticles = articles.filter(holds).length
+    expect(inArticles).toBeLessThanOrEqual(1)
+    expect(inArticles === 0 ? lessons.filter(holds) : ['an article']).toHaveLength(1)
   })
 
-  it('shows a difference to health as it starts', () => {
+  it.skipIf(id === IN_HEALTH)('shows a difference to health as it starts', () => {
     const { read, stateOf } = of(id)
     const health = stateOf({ faults: {}, tankLevel: 0.7 })
     const shown = changesAgainst(health, stateOf()).map((change) => change.id)
@@ -208,5 +216,91 @@ describe('what the articles say of their benches', () => {
     const plugged = fault('secondary-filters-plugged', 0.6)
     expect(glass('bypass-glass', plugged)?.from).toBe('valve')
     expect(reading('header-temperature')).toBeLessThan(reading('header-temperature', plugged) - 15)
+  })
+})
+
+describe('what the lessons say of their benches', () => {
+  it('in health: idling takes next to nothing from the return, full load what is burnt; the vacuum stays', () => {
+    const { glass, reading } = of(IN_HEALTH)
+    const flow = (state: Setting['state']) => reading('return-flow', { state })
+    for (const state of ['priming', 'idle', 'part', 'full'] as const) {
+      expect(glass('return-glass', { state })?.words).toBe('full and clear')
+      expect(glass('bypass-glass', { state })?.look).toBe('empty')
+    }
+    expect(flow('idle') / flow('priming')).toBeGreaterThan(0.98)
+    expect(flow('full') / flow('idle')).toBeLessThan(0.82)
+    expect(reading('header-gauge', { state: 'full' })).toBeLessThan(
+      reading('header-gauge', { state: 'idle' }),
+    )
+    expect(
+      reading('suction-vacuum-gauge', { state: 'full' }) / reading('suction-vacuum-gauge', { state: 'idle' }),
+    ).toBeCloseTo(1, 1)
+  })
+
+  it('weak spring, told in lesson 3: the return flow does not fall', () => {
+    const { reading } = of('weak-back-pressure-valve')
+    const at = (severity: number) => ({ state: 'full' as const, ...fault('return-valve-weak', severity) })
+    for (const severity of [0.3, 0.6, 1])
+      expect(reading('return-flow', at(severity))).toBeGreaterThanOrEqual(reading('return-flow', at(0)))
+  })
+
+  it('leaking injector, told in lesson 5: there is a size that shows at full load and not at idle', () => {
+    const { glass } = of('one-leaking-injector-at-load')
+    const look = (state: Setting['state']) =>
+      glass('return-glass', { state, ...fault('injector-passes-gas', 0.4) })?.look
+    expect(look('full')).toBe('full with bubbles')
+    expect(look('idle')).toBe('full and clear')
+  })
+
+  it('cold fuel, told in lesson 6: the header is far below the set point, and at it with plugged filters', () => {
+    const { glass, reading } = of('cold-fuel-and-the-bypass')
+    const setPoint = 313.15
+    expect(reading('header-temperature')).toBeLessThan(setPoint - 15)
+    const plugged = fault('secondary-filters-plugged', 0.6)
+    expect(glass('bypass-glass', plugged)?.from).toBe('valve')
+    expect(reading('header-temperature', plugged)).toBeGreaterThan(setPoint - 1)
+  })
+
+  it('wrong gauge: only its own reading is changed, and a weak valve looks the same until the power goes', () => {
+    const { reading, stateOf } = of('a-gauge-that-lies')
+    const health = stateOf({ faults: {} })
+    const changed = (severities: Partial<Setting>) =>
+      changesAgainst(health, stateOf(severities)).map(({ id }) => id)
+    expect(changed({})).toEqual(['header-gauge'])
+    expect(changed(fault('return-valve-weak', 0.45))).toEqual(['header-gauge'])
+    expect(reading('header-gauge', fault('return-valve-weak', 0.45)) / reading('header-gauge')).toBeCloseTo(
+      1,
+      1,
+    )
+    const power = (name: string) => reading('power', { state: 'full', ...fault(name, 1) })
+    const whole = reading('power', { state: 'full', faults: {} })
+    expect(power('return-valve-weak')).toBeLessThan(0.97 * whole)
+    expect(power('header-gauge-wrong')).toBeCloseTo(whole, -2)
+  })
+
+  it('one cylinder: colder at full load by more than two probes can make, and at idle by less', () => {
+    const { glass, reading } = of('one-cylinder-of-twelve')
+    const departure = (state: Setting['state']) =>
+      reading('exhaust-6', { state }) - reading('exhaust-7', { state })
+    const twoProbes = Math.hypot(5, 5)
+    expect(departure('full')).toBeGreaterThan(twoProbes)
+    expect(departure('idle')).toBeLessThan(twoProbes)
+    expect(Math.abs(reading('exhaust-6') - reading('exhaust-8'))).toBeLessThan(1)
+    expect(glass('return-glass')?.words).toBe('full and clear')
+    expect(reading('power') / reading('power', { faults: {} })).toBeGreaterThan(0.99)
+    expect(Math.abs(reading('header-gauge') - reading('header-gauge', { faults: {} }))).toBeLessThan(10e3)
+  })
+
+  it('two faults: each glass is cleared by its own repair, and only by that', () => {
+    const { glass } = of('two-faults-at-once')
+    const looks = (faults: Setting['faults']) => ({
+      bubbles: glass('return-glass', { faults })?.look === 'full with bubbles',
+      fallsIn: glass('bypass-glass', { faults })?.from === 'valve',
+    })
+    const [air, plugged] = [{ 'strainer-cover-draws-air': 0.5 }, { 'secondary-filters-plugged': 0.7 }]
+    expect(looks({ ...air, ...plugged })).toEqual({ bubbles: true, fallsIn: true })
+    expect(looks(plugged)).toEqual({ bubbles: false, fallsIn: true })
+    expect(looks(air)).toEqual({ bubbles: true, fallsIn: false })
+    expect(looks({})).toEqual({ bubbles: false, fallsIn: false })
   })
 })
