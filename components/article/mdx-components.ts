@@ -5,6 +5,7 @@ import CircuitParts from '../circuit/CircuitParts.astro'
 import GlassSigns from '../circuit/GlassSigns.astro'
 import Caution from './Caution.astro'
 import Cite from './Cite.astro'
+import Curves from './Curves.astro'
 import Formula from './Formula.astro'
 import FromMemory from './FromMemory.astro'
 import FuelTable from './FuelTable.astro'
@@ -24,6 +25,7 @@ export const mdxComponents = {
   CircuitParts,
   Caution,
   Cite,
+  Curves,
   Formula,
   FromMemory,
   FuelTable,
