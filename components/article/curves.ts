@@ -12,7 +12,7 @@ import { startingTexts } from '../calculator/starting.ts'
 import { startState } from '../calculator/state.ts'
 
 /** As wide as every sketch, so that its letters stay legible on a phone. */
-export const plot = { left: 50, right: 392, top: 30, bottom: 214, height: 258 }
+export const plot = { left: 50, right: 378, top: 30, bottom: 214, height: 258 }
 
 const POINTS = 81
 const TICKS = 5

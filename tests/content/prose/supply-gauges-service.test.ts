@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { describe, expect, test } from 'vitest'
+import energyContent from '../../../calculators/catalogue/energy-content/index.ts'
 import filterLife from '../../../calculators/catalogue/filter-life/index.ts'
 import injectionQuantity from '../../../calculators/catalogue/injection-quantity/index.ts'
 import injectorCooling from '../../../calculators/catalogue/injector-cooling/index.ts'
 import rangeAndHours from '../../../calculators/catalogue/range-and-hours/index.ts'
 import readingTrend from '../../../calculators/catalogue/reading-trend/index.ts'
+import viscosityOfBlend from '../../../calculators/catalogue/viscosity-of-blend/index.ts'
 import { run } from '../../../calculators/calculator/run.ts'
 import type { Calculator, InputValue } from '../../../calculators/calculator/types.ts'
 import { tagsOf } from '../../../components/content/mdx-pages.ts'
@@ -312,5 +314,42 @@ describe('service by hours, by fuel burnt or by condition', () => {
     ].map((part) => setPoint(`${part}-interval`))
     for (const [at, interval] of intervals.entries())
       if (at > 0) expect(Number.isInteger(interval / (intervals[at - 1] ?? Number.NaN))).toBe(true)
+  })
+})
+
+describe('drawings of older articles', () => {
+  test('fuel burnt: the slices of both bars are the shares of time and of fuel', () => {
+    const states = rangeAndHours.inputs.states.default
+    const total = states.reduce((sum, { share, burn }) => sum + share * burn, 0)
+    const slices = tagsOf(readFileSync('content/circuit/fuel-burnt.mdx', 'utf8'))
+      .filter(({ name }) => name === 'rect')
+      .map(({ attributes }) => Number(attributes['width']))
+    const expected = [
+      ...states.map(({ share }) => 360 * share),
+      ...states.map(({ share, burn }) => (360 * share * burn) / total),
+    ]
+    expect(slices).toHaveLength(expected.length)
+    for (const [at, width] of expected.entries()) expect(slices[at]).toBeCloseTo(width, 0)
+  })
+
+  test('energy: with density the litre gains «several times as much» as the kilogram loses', () => {
+    const at = (density: number) => outcome(energyContent, { density })
+    const change = (output: string) => Number(at(900)[output]) / Number(at(845)[output]) - 1
+    expect(change('net')).toBeLessThan(0)
+    expect(change('netPerVolume15')).toBeGreaterThan(-2.5 * change('net'))
+  })
+
+  test('blending: where the curve meets the highest viscosity, the mean is «still far above it»', () => {
+    const [thick, thin, highest] = [6.5e-6, 1.64e-6, setPoint('fuel-viscosity-highest')]
+    const blend = { wanted: 'share', firstViscosity: thick, secondViscosity: thin, wantedViscosity: highest }
+    const share = Number(outcome(viscosityOfBlend, blend)['shareOfSecond'])
+    const mean = thick + share * (thin - thick)
+    expect((mean - highest) / (thick - highest)).toBeGreaterThan(0.4)
+  })
+
+  test('cleanliness: bars of 22/20/17 and 18/16/13 on one scale, four numbers apart', () => {
+    const bars = rects('cleanliness-codes-counts-and-beta').slice(0, 6)
+    const numbers = bars.map(({ width }) => width / 28 + 12)
+    expect(numbers).toEqual([22, 18, 20, 16, 17, 13])
   })
 })
