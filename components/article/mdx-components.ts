@@ -6,6 +6,7 @@ import GlassSigns from '../circuit/GlassSigns.astro'
 import Caution from './Caution.astro'
 import Cite from './Cite.astro'
 import Claim from './Claim.astro'
+import Curves from './Curves.astro'
 import Formula from './Formula.astro'
 import FromMemory from './FromMemory.astro'
 import FuelTable from './FuelTable.astro'
@@ -27,6 +28,7 @@ export const mdxComponents = {
   Caution,
   Cite,
   Claim,
+  Curves,
   Formula,
   FromMemory,
   FuelTable,

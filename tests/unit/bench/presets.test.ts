@@ -217,6 +217,60 @@ describe('what the articles say of their benches', () => {
     expect(glass('bypass-glass', plugged)?.from).toBe('valve')
     expect(reading('header-temperature')).toBeLessThan(reading('header-temperature', plugged) - 15)
   })
+
+  it('less and less moved: the return header passes its limit before the header gauge does; the power never moves', () => {
+    const { stateOf, reading } = of('less-and-less-moved')
+    const slow = (severity: number) => fault('pump-motor-slow', severity)
+    const returnHeader = (severity: number) =>
+      stateOf(slow(severity)).parts.find(({ id }) => id === 'return-header')?.out.temperature ?? Number.NaN
+    expect(reading('header-gauge')).toBeGreaterThan(170e3)
+    expect(returnHeader(0.6)).toBeGreaterThan(273.15 + 60)
+    expect(returnHeader(0)).toBeLessThan(273.15 + 60)
+    expect(stateOf().remarks.some(({ text }) => /flash point/.test(text))).toBe(true)
+    expect(reading('header-gauge', slow(1))).toBeLessThan(170e3)
+    const burnt = stateOf(slow(1)).engine.burnt
+    expect((reading('return-flow', slow(1)) + burnt) / burnt).toBeLessThan(2)
+    expect(reading('power', slow(1))).toBeCloseTo(reading('power', slow(0)), -3)
+  })
+
+  it('what the governor hides: at part load all power and even exhausts for over a quarter more rack', () => {
+    const { stateOf, reading } = of('what-the-governor-hides')
+    const open = (severity: number, state: Setting['state'] = 'part') => ({
+      state,
+      ...fault('return-valve-held-open', severity),
+    })
+    expect(reading('power', open(1))).toBeCloseTo(reading('power', open(0)), -2)
+    const { exhaust, rack } = stateOf(open(1)).engine
+    expect(Math.max(...exhaust) - Math.min(...exhaust)).toBeLessThan(2)
+    expect(rack / stateOf(open(0)).engine.rack).toBeGreaterThan(1.25)
+    expect(reading('header-gauge', open(1))).toBeLessThan(reading('header-gauge', open(0)) - 100e3)
+    expect(reading('power', open(1, 'full'))).toBeLessThan(0.75 * reading('power', open(0, 'full')))
+  })
+
+  it('gauge or valve: both give one header reading, and no other reading leaves its accuracy', () => {
+    const { stateOf, reading } = of('gauge-or-valve')
+    const health = stateOf({ faults: {} })
+    const moved = (change: Partial<Setting>) => changesAgainst(health, stateOf(change)).map(({ id }) => id)
+    const weak = fault('return-valve-weak', 0.65)
+    expect(moved({})).toEqual(['header-gauge'])
+    expect(moved(weak)).toEqual(['header-gauge'])
+    expect(Math.abs(reading('header-gauge', weak) - reading('header-gauge'))).toBeLessThan(5e3)
+    const worst = { state: 'full' as const, ...fault('return-valve-weak', 1) }
+    expect(reading('power', worst)).toBeLessThan(0.95 * reading('power', { state: 'full', faults: {} }))
+  })
+
+  it('a strainer that pulls as the wrong vacuum gauge says brings bubbles; a blocked return passes the scale', () => {
+    const { glass, reading, stateOf } = of('gauge-or-valve')
+    const plugged = fault('suction-strainer-plugged', 0.82)
+    const vacuum = reading('suction-vacuum-gauge', plugged)
+    expect(Math.abs(vacuum - reading('suction-vacuum-gauge', fault('vacuum-gauge-wrong', 1)))).toBeLessThan(
+      1e3,
+    )
+    expect(glass('return-glass', plugged)?.look).toBe('full with bubbles')
+    expect(glass('return-glass', fault('vacuum-gauge-wrong', 1))?.look).toBe('full and clear')
+    const header = stateOf(fault('return-line-blocked', 1)).parts.find(({ id }) => id === 'supply-header')
+    expect((header?.in.pressure ?? Number.NaN) - 101_325).toBeGreaterThan(600e3)
+  })
 })
 
 describe('what the lessons say of their benches', () => {
