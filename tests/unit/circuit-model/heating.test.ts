@@ -4,8 +4,10 @@ import { heatedContent } from '../../../calculators/circuit/heating.ts'
 import { heatContent, specificHeat, temperatureOfContent } from '../../../calculators/heat/petroleum-heat.ts'
 import { modelOf } from './shipped.ts'
 
-const fuel = modelOf('pq-12').fuels['summer-gas-oil']
-if (!fuel) throw new Error('summer gas oil is shipped')
+const model = modelOf('pq-12')
+const fuel = model.fuels['summer-gas-oil']
+const heater = model.parts.find(({ id }) => id === 'fuel-heater')
+if (!fuel || !heater) throw new Error('the PQ-12 has a heater and summer gas oil')
 const fluid = fluidOf(fuel, {})
 const KELVIN = 273.15
 const FLOW = 0.3
@@ -13,6 +15,7 @@ const FLOW = 0.3
 /** Temperature [°C] behind a thermostat's heater with its set point at 40 °C. */
 function behind(fuelBefore: number, medium: number, others: Readonly<Record<string, number>> = {}): number {
   const values = {
+    ...heater.values,
     conductance: 600,
     conductanceShare: 1,
     mediumTemperature: medium + KELVIN,
