@@ -1,6 +1,6 @@
 import { z } from 'astro/zod'
 import { operatingStates } from '../../calculators/circuit/types.ts'
-import { circuitId, faultId, list, sentence, text } from './fields.ts'
+import { circuitId, faultId, list, oneOf, sentence, text } from './fields.ts'
 import { idsOfFile, valuesOf } from './ids.ts'
 
 const share = z.number().min(0).max(1)
@@ -124,3 +124,31 @@ export const weights = z.strictObject({
     }),
   }),
 })
+
+const observableIds = [...idsOfFile('diagnosis/observations.yaml'), ...idsOfFile('checks/checks.yaml')]
+const asked = z.strictObject({
+  id: oneOf('content/diagnosis/observations.yaml or content/checks', observableIds),
+  state: z.enum(operatingStates).optional(),
+})
+
+/** What a symptom is as something that a person tells; the key is the id of the symptom. */
+export const start = z
+  .strictObject({
+    given: z
+      .array(
+        asked.extend({ value: text }).superRefine(({ id, value }, context) => {
+          const values = valuesOf('diagnosis/observations.yaml', id)
+          if (!values.includes(value))
+            context.addIssue({
+              code: 'custom',
+              path: ['value'],
+              message: `«${value}» is no value of «${id}»; allowed: ${values.join(', ')}`,
+            })
+        }),
+      )
+      .default([]),
+    ask: z.array(asked).default([]),
+  })
+  .refine(({ given, ask }) => given.length + ask.length > 0, {
+    error: 'nothing is given and nothing asked; allowed: at least one of the two',
+  })

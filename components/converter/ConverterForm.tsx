@@ -2,6 +2,7 @@ import { useEffect, useReducer, useState } from 'preact/hooks'
 import { readQuantity } from '../../calculators/quantity/read.ts'
 import type { UnitSystem } from '../../calculators/quantity/types.ts'
 import { showInAddress } from '../calculator/address-bar.ts'
+import { AddressProblems } from '../calculator/AddressProblems.tsx'
 import { copyText } from '../calculator/deliver.ts'
 import { useSettled } from '../layout/settled.ts'
 import { unitSystem } from '../settings/unit-system.ts'
@@ -73,20 +74,7 @@ export function ConverterForm({ htmlId, early, live = false }: Props) {
   }
   return (
     <>
-      <div class="address-problems" aria-live="polite">
-        {problems.length > 0 && (
-          <>
-            <p>
-              <strong>Not everything in the address of this page could be used. The rest was.</strong>
-            </p>
-            <ul>
-              {problems.map((problem) => (
-                <li key={problem}>{problem}</li>
-              ))}
-            </ul>
-          </>
-        )}
-      </div>
+      <AddressProblems problems={problems} />
       <div class="calculator-columns">
         <ConverterInputs htmlId={htmlId} state={state} send={send} />
         <ConverterResults

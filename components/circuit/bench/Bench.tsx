@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useMemo, useReducer, useState } from 'preact/hooks'
 import { showInAddress } from '../../calculator/address-bar.ts'
+import { AddressProblems } from '../../calculator/AddressProblems.tsx'
 import { printEvent } from '../../layout/print-event.ts'
 import { useSettled } from '../../layout/settled.ts'
 import { readAddress, startState, writeAddress } from './address.ts'
@@ -167,26 +168,6 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
       )}
       <Spoken {...shared} touched={touched} reason={reason} />
       {now && health && <Facts {...shared} now={now} health={health} />}
-    </div>
-  )
-}
-
-/** What the page's address held and could not be used. Always plain text, whatever it was. */
-function AddressProblems({ problems }: { problems: readonly string[] }) {
-  return (
-    <div class="address-problems" aria-live="polite">
-      {problems.length > 0 && (
-        <>
-          <p>
-            <strong>Not everything in the address of this page could be used. The rest was.</strong>
-          </p>
-          <ul>
-            {problems.map((problem) => (
-              <li key={problem}>{problem}</li>
-            ))}
-          </ul>
-        </>
-      )}
     </div>
   )
 }

@@ -1,0 +1,16 @@
+import type { FieldSpecs } from '../calculator/fields.ts'
+import type { FinderAction, FinderState } from './finder-state.ts'
+import type { Asked } from './keys.ts'
+import type { FinderOffer, Findings } from './types.ts'
+
+/** What every part of the form works with. */
+export interface FinderShared {
+  readonly htmlId: string
+  readonly offer: FinderOffer
+  readonly specs: FieldSpecs
+  /** All that can be answered, by key. */
+  readonly asked: ReadonlyMap<string, Asked>
+  readonly state: FinderState
+  readonly findings: Findings | undefined
+  readonly send: (action: FinderAction) => void
+}
