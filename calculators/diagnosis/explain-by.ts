@@ -145,14 +145,6 @@ export function explainByHealth({ signatures, weights }: Knowledge, items: reado
   return explanation([], [predictHealth(signatures)], items, weights.misread)
 }
 
-/** The cylinder at which the data lets a fault of a single cylinder sit. */
-function cylinderOf({ faults, signatures }: Knowledge, fault: string): number | undefined {
-  const bends = faults.find(({ id }) => id === fault)?.bends[signatures.circuit] ?? []
-  const [bend] = bends
-  if (bend === undefined || !('part' in bend) || !Array.isArray(bend.cylinders)) return undefined
-  return bend.cylinders.length === 1 ? (bend.cylinders[0] as number) : undefined
-}
-
 /** Which place shows what this place would, were the fault at another cylinder than that of the data. */
 function swapCylinders({ signatures }: Knowledge, one: number, other: number) {
   const places = new Map<OperatingState, readonly [number, number]>()
@@ -177,7 +169,7 @@ function swapCylinders({ signatures }: Knowledge, one: number, other: number) {
  */
 export function explainByOne(knowledge: Knowledge, fault: string, items: readonly Item[]): Explanation {
   const { signatures, weights } = knowledge
-  const own = cylinderOf(knowledge, fault)
+  const own = signatures.atCylinder[fault]
   const told = items.some((item) => item.from === 'reading' && item.cylinder !== undefined)
   const everywhere = own === undefined || !told
   const nodes = nodesOf(signatures.severities.length, everywhere ? PARTS : PARTS_AT_EACH_CYLINDER)
@@ -215,7 +207,7 @@ export function expectedOf(knowledge: Knowledge, alone: Explanation, items: read
     faults: [fault = ''],
     cylinder,
   } = alone
-  const own = cylinderOf(knowledge, fault)
+  const own = signatures.atCylinder[fault]
   const swap =
     own !== undefined && cylinder !== undefined ? swapCylinders(knowledge, own, cylinder) : undefined
   return nodesOf(signatures.severities.length, PARTS_OF_PAIR).map((node) => {

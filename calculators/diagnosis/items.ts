@@ -1,3 +1,4 @@
+import type { CheckData } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
 import type { Knowledge, Observation, Signatures } from './types.ts'
 
@@ -174,7 +175,7 @@ function checkItem(knowledge: Knowledge, observation: Observation): Item | undef
 /** Share of inspections that say this find, where these causes are there. */
 export function findShare(
   { weights }: Knowledge,
-  { finds }: Knowledge['checks'][number],
+  { finds }: CheckData,
   value: string,
   faults: readonly string[],
 ): number {

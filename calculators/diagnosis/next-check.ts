@@ -1,14 +1,16 @@
 import { stateMinutes } from '../checks/state-minutes.ts'
-import type { CheckData, PlantState, StatesData } from '../checks/types.ts'
+import type { PlantState } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
 import { featuresOf, type Feature } from './outcomes.ts'
 import type { Prediction } from './predict.ts'
 import type { Ranking } from './rank.ts'
-import type { Knowledge } from './types.ts'
+import type { Knowledge, KnownCheck, KnownStates } from './types.ts'
 
 export interface ProposedCheck {
-  readonly check: CheckData
+  readonly check: KnownCheck
   readonly state: PlantState
+  /** Of the check and of the state, by id. */
+  readonly cautions: readonly string[]
   /** By how much it is expected to lessen what is not known. [bit] */
   readonly tells: number
   /** Work, with bringing the plant into the state. [min] */
@@ -110,7 +112,7 @@ function unsafe({ weights, faults, observables }: Knowledge, { causes, items }: 
 export function nextCheck(
   knowledge: Knowledge,
   ranking: Ranking,
-  states: StatesData,
+  states: KnownStates,
   now: PlantState,
 ): NextCheck {
   const { checks, signatures, weights } = knowledge
@@ -131,7 +133,16 @@ export function nextCheck(
           const minutes = check.minutes + stateMinutes(now, state, states)
           return tells < WORTH_A_LOOK
             ? []
-            : [{ check, state, tells, minutes, worth: tells / (minutes * weights.effort[check.kind]) }]
+            : [
+                {
+                  check,
+                  state,
+                  cautions: [...new Set([...check.cautions, ...states[state].cautions])],
+                  tells,
+                  minutes,
+                  worth: tells / (minutes * weights.effort[check.kind]),
+                },
+              ]
         }),
     )
     .toSorted((a, b) => b.worth - a.worth)

@@ -2,8 +2,7 @@ import type { OperatingState } from '../circuit/types.ts'
 import { operatingStates } from '../circuit/types.ts'
 import { measureOf } from './items.ts'
 import { nodesOf, predictFault, predictHealth, type Prediction } from './predict.ts'
-import type { CheckData } from '../checks/types.ts'
-import type { Knowledge } from './types.ts'
+import type { Knowledge, KnownCheck } from './types.ts'
 
 /** Summed squares of deviations below which two sets of readings are not told apart. Common practice. */
 const ALIKE = 6
@@ -97,11 +96,12 @@ export function twinsOf(knowledge: Knowledge): string[][] {
 
 /**
  * Checks that tell the causes of a group apart, because they find one and not another.
- * @param checks of the circuit
+ * @param knowledge of the circuit
  * @param group ids of faults
  */
-export function separating(checks: readonly CheckData[], group: readonly string[]): CheckData[] {
-  return checks.filter(({ finds }) => {
+export function separating({ checks, signatures }: Knowledge, group: readonly string[]): KnownCheck[] {
+  return checks.filter(({ circuits, finds }) => {
+    if (!circuits.includes(signatures.circuit)) return false
     const marks = group.map((fault) => finds.findIndex(({ faults }) => faults.includes(fault)))
     return new Set(marks).size > 1
   })

@@ -1,5 +1,5 @@
 import type { OperatingState } from '../circuit/types.ts'
-import type { CheckData } from '../checks/types.ts'
+import type { CheckData, PlantState, StateData } from '../checks/types.ts'
 import type { FaultData } from '../faults/types.ts'
 import type { KindId } from '../quantity/types.ts'
 
@@ -95,6 +95,8 @@ export interface Signatures {
   readonly glasses: readonly string[]
   readonly felt: readonly string[]
   readonly cylinders: number
+  /** Faults of a single cylinder → the one at which they were solved, 1 upward. */
+  readonly atCylinder: Readonly<Record<string, number>>
   readonly states: Readonly<
     Record<OperatingState, { readonly readings: readonly ReadingKey[]; readonly health: Shown }>
   >
@@ -102,13 +104,26 @@ export interface Signatures {
   readonly faults: Readonly<Record<string, Readonly<Record<OperatingState, readonly Shown[]>>>>
 }
 
+/** What a ranking needs to know of a fault beside its signature. */
+export type KnownFault = Pick<FaultData, 'id' | 'title' | 'frequency'>
+
+/** A check with how it is made; cautions and procedure by id. */
+export interface KnownCheck extends CheckData {
+  readonly how: string
+  readonly cautions: readonly string[]
+  readonly procedure?: string | undefined
+}
+
+/** What bringing the plant into each state costs, with the cautions of the state by id. */
+export type KnownStates = Readonly<Record<PlantState, StateData & { readonly cautions: readonly string[] }>>
+
 /** All that a ranking rests on for one circuit. */
 export interface Knowledge {
   readonly signatures: Signatures
-  readonly faults: readonly FaultData[]
+  readonly faults: readonly KnownFault[]
   readonly observables: Readonly<Record<string, Observable>>
   readonly told: Readonly<Record<string, Told>>
-  readonly checks: readonly CheckData[]
+  readonly checks: readonly KnownCheck[]
   readonly weights: Weights
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { doubtsOf } from '../../../calculators/diagnosis/doubts.ts'
-import { readObservations, tellables } from '../../../calculators/terminal/read-observations.ts'
+import { tellables } from '../../../calculators/diagnosis/tellables.ts'
+import { readObservations } from '../../../calculators/terminal/read-observations.ts'
 import { RefusedInput } from '../../../calculators/terminal/read-inputs.ts'
 import { knowledge, seen } from './pq12.ts'
 
