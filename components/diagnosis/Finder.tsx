@@ -18,13 +18,13 @@ import {
   type FinderAction,
   type FinderState,
 } from './finder-state.ts'
-import { askedOf } from './keys.ts'
+import { askedOf, fieldId } from './keys.ts'
 import { NextCheck } from './NextCheck.tsx'
 import { Observed } from './Observed.tsx'
 import { Question } from './Question.tsx'
 import { useReckoned } from './reckoner.ts'
 import { Results } from './Results.tsx'
-import { shownRows } from './rows.ts'
+import { rowInWords, shownRows } from './rows.ts'
 import { percentText } from './shares.ts'
 import type { FinderShared } from './shared.ts'
 import type { CircuitChoice, Findings, FinderOffer } from './types.ts'
@@ -53,6 +53,9 @@ export function Finder({ htmlId, offer, circuits }: Props) {
   )
   const reduce = useCallback((before: FinderState, action: FinderAction) => apply(specs, before, action), [specs])
   const [state, dispatch] = useReducer(reduce, opened.state)
+  const [when, choose] = useState(() => firstState(asked, opened.state))
+  /** Key of a question whose field is to take the focus once it is there. */
+  const [wanted, show] = useState<string>()
   const [touched, touch] = useState(false)
   const [beforeReset, setBeforeReset] = useState<FinderState>()
   const sendToGauges = useCallback((action: Action) => dispatch({ type: 'gauge', action }), [])
@@ -75,6 +78,17 @@ export function Finder({ htmlId, offer, circuits }: Props) {
     document.addEventListener(printEvent, write)
     return () => document.removeEventListener(printEvent, write)
   }, [settled, state, write])
+
+  useEffect(() => {
+    if (wanted === undefined) return
+    const of = asked.get(wanted)?.state
+    if (of !== undefined && of !== when) {
+      choose(of)
+      return
+    }
+    document.getElementById(fieldId(htmlId, wanted))?.focus()
+    show(undefined)
+  }, [asked, htmlId, wanted, when])
 
   const send = (action: FinderAction): void => {
     touch(true)
@@ -120,10 +134,10 @@ export function Finder({ htmlId, offer, circuits }: Props) {
               })}
             </div>
           )}
-          <Observed {...shared} first={firstState(asked, state)} />
+          <Observed {...shared} when={when} choose={choose} />
         </div>
         <div class="finder-found" id={`${htmlId}-found-column`} aria-busy={status === 'behind'}>
-          <Results {...shared} status={status} again={again} />
+          <Results {...shared} status={status} again={again} show={show} />
           <NextCheck {...shared} />
           <WorkOrderSheet
             {...shared}
@@ -208,6 +222,6 @@ function spokenFindings(offer: FinderOffer, findings: Findings): string {
   const [first] = shownRows(offer, findings)
   const check = offer.checks.find(({ id }) => id === findings.next[0]?.check)
   const doubts = findings.doubts.length > 0 ? `${findings.verdict} ` : ''
-  const cause = first === undefined ? '' : `First cause: ${first.words}, ${first.percent} per cent.`
+  const cause = first === undefined ? '' : `First cause: ${rowInWords(first)}, ${first.percent} per cent.`
   return `${doubts}${cause}${check === undefined ? '' : ` Next check: ${check.label}.`}`
 }

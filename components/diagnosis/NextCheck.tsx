@@ -38,7 +38,7 @@ export function NextCheck(shared: FinderShared) {
     if (!answered) return
     setAnswered(false)
     // Who works by keys goes on from here; the button that was pressed is gone.
-    heading.current?.focus({ preventScroll: true })
+    heading.current?.focus()
     // eslint-disable-next-line react-hooks/exhaustive-deps -- only when another check has come
   }, [name])
   const check = offer.checks.find(({ id }) => id === next?.check)
@@ -61,7 +61,6 @@ export function NextCheck(shared: FinderShared) {
           <strong>Do not run the engine to learn more.</strong> {findings.doNotRun}
         </p>
       )}
-      <PlantNow {...shared} />
       {next === undefined || check === undefined ? (
         <p>
           {state.skipped.length > 0
@@ -88,6 +87,7 @@ export function NextCheck(shared: FinderShared) {
               ? offer.states[next.state].title.toLowerCase()
               : `with bringing the plant to: ${offer.states[next.state].title.toLowerCase()}`}
           </p>
+          <PlantNow {...shared} />
           <CautionLinks
             cautions={[...check.cautions, ...offer.states[next.state].cautions].filter(
               ({ id }, place, all) => all.findIndex((other) => other.id === id) === place,
@@ -96,7 +96,7 @@ export function NextCheck(shared: FinderShared) {
           />
           <p>{check.how}</p>
           {check.procedure && (
-            <p>
+            <p class="next-procedure">
               Procedure: <a href={check.procedure.href}>{check.procedure.title}</a>
             </p>
           )}

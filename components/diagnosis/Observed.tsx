@@ -1,24 +1,26 @@
-import { useState } from 'preact/hooks'
 import { operatingStates, type OperatingState } from '../../calculators/circuit/types.ts'
 import { isAnswered } from './finder-state.ts'
 import { isExhaust, keyOf } from './keys.ts'
 import { Question } from './Question.tsx'
 import type { FinderShared } from './shared.ts'
 
-/** What is told at any time, by where one looks for it; what stands in no group stands in the last. */
+/** What is told at any time, by where one looks for it and in the order of asking; what has no group is in the last. */
 const groups: readonly { readonly title: string; readonly ids: readonly string[] }[] = [
   { title: 'After standing overnight', ids: ['standing'] },
   { title: 'Sounds, smoke, smell, leaks', ids: ['sounds', 'smoke', 'smell', 'leaks'] },
 ]
 const LAST = 'History, tank and weather'
+/** The glass that tells most stands first. */
+const FIRST_GLASS = 'return-glass'
 
 interface Props extends FinderShared {
-  /** State whose glasses and gauges are open first. */
-  first: OperatingState
+  /** State whose glasses and gauges are open. */
+  when: OperatingState
+  choose: (when: OperatingState) => void
 }
 
 /** All that can be seen, read and told, in groups. */
-export function Observed({ first, ...shared }: Props) {
+export function Observed({ when, choose, ...shared }: Props) {
   const { offer, asked, htmlId, state } = shared
   const checks = new Set(offer.checks.map(({ id }) => id))
   const told = offer.questions.filter(
@@ -26,12 +28,15 @@ export function Observed({ first, ...shared }: Props) {
   )
   const grouped = new Set(groups.flatMap(({ ids }) => ids))
   const titled = [
-    ...groups.map(({ title, ids }) => ({ title, questions: told.filter(({ id }) => ids.includes(id)) })),
+    ...groups.map(({ title, ids }) => ({
+      title,
+      questions: ids.flatMap((id) => told.filter((question) => question.id === id)),
+    })),
     { title: LAST, questions: told.filter(({ id }) => !grouped.has(id)) },
   ].filter(({ questions }) => questions.length > 0)
   return (
     <>
-      <GlassesAndGauges {...shared} first={first} />
+      <GlassesAndGauges {...shared} when={when} choose={choose} />
       {titled.map(({ title, questions }) => (
         <details key={title} class="observed-group" open={questions.some(({ id }) => isAnswered(state, id))}>
           <summary>
@@ -59,9 +64,8 @@ function Count({ of }: { of: number }) {
   )
 }
 
-function GlassesAndGauges({ first, ...shared }: Props) {
+function GlassesAndGauges({ when, choose, ...shared }: Props) {
   const { offer, asked, htmlId, state: told } = shared
-  const [when, show] = useState(first)
   const checks = new Set(offer.checks.filter(({ feels }) => feels.length > 0).map(({ id }) => id))
   const inState = (state: OperatingState) =>
     offer.questions.filter(({ id, states }) => states.includes(state) && !checks.has(id))
@@ -87,7 +91,7 @@ function GlassesAndGauges({ first, ...shared }: Props) {
                 name={`${htmlId}-when`}
                 value={state}
                 checked={state === when}
-                onChange={() => show(state)}
+                onChange={() => choose(state)}
               />
               <span>
                 {offer.states[state].title}
@@ -97,7 +101,10 @@ function GlassesAndGauges({ first, ...shared }: Props) {
           ))}
         </div>
       </fieldset>
-      {here.filter(({ kind }) => kind === undefined).map(({ id }) => question(id))}
+      {here
+        .filter(({ kind }) => kind === undefined)
+        .toSorted((a, b) => Number(b.id === FIRST_GLASS) - Number(a.id === FIRST_GLASS))
+        .map(({ id }) => question(id))}
       <details class="observed-group" open={read(gauges, when) > 0}>
         <summary>
           Gauges, thermometers{when === 'priming' ? '' : ', power'}

@@ -3,7 +3,7 @@ import { fromSI } from '../../calculators/quantity/units.ts'
 import { Field } from '../calculator/Field.tsx'
 import type { Action } from '../calculator/state.ts'
 import type { FinderShared } from './shared.ts'
-import type { Asked } from './keys.ts'
+import { fieldId, type Asked } from './keys.ts'
 import { GlassPicture } from './GlassPicture.tsx'
 import { accuracyInWords, askedInWords } from './words.ts'
 
@@ -23,7 +23,7 @@ export function Question(props: Props) {
 /** The values as buttons. The one that is pressed, pressed again, is taken back: not looked at. */
 function Choice({ place, one, offer, state, send, chosen }: Props) {
   const { key, question } = one
-  const id = `${place}-${key.replaceAll('.', '-')}`
+  const id = fieldId(place, key)
   const now = state.said[key]
   return (
     <div class="question" role="group" aria-labelledby={`${id}-label`}>
@@ -66,7 +66,7 @@ function Gauge({ place, one, offer, specs, state, send, findings }: Props) {
   return (
     <div class={doubt ? 'question gauge gauge-in-doubt' : 'question gauge'}>
       <Field
-        htmlId={`${place}-${key.replaceAll('.', '-')}`}
+        htmlId={fieldId(place, key)}
         spec={named}
         field={field}
         help={accuracyInWords(question, state.gauges.system)}

@@ -4,11 +4,13 @@ import { LITTLE, percentText, shareInWords, speaks, timesInWords } from './share
 import type { FinderShared } from './shared.ts'
 import type { Reckoned } from './reckoner.ts'
 import type { FoundReason } from './types.ts'
-import { answerInWords, titleOf } from './words.ts'
+import { answerInWords, askedInWords, titleOf } from './words.ts'
 
 interface Props extends FinderShared {
   status: Reckoned['status']
   again: () => void
+  /** Brings the field of a question into sight. */
+  show: (key: string) => void
 }
 
 const LOADING =
@@ -17,8 +19,9 @@ const FAILED =
   'The part of this page that ranks the causes could not be loaded. Your answers stay, and the address keeps them.'
 
 /** Causes in order with their shares. */
-export function Results({ status, again, ...shared }: Props) {
+export function Results({ status, again, show, ...shared }: Props) {
   const { offer, findings, htmlId } = shared
+  const rows = findings === undefined ? [] : shownRows(offer, findings)
   return (
     <section class="found-causes" aria-labelledby={`${htmlId}-causes`} data-status={status}>
       <h3 id={`${htmlId}-causes`} tabIndex={-1}>
@@ -37,19 +40,31 @@ export function Results({ status, again, ...shared }: Props) {
       ) : (
         <>
           <p class="finder-verdict">{findings.verdict}</p>
+          <Doubts {...shared} show={show} />
           <ol class="cause-rows">
-            {shownRows(offer, findings).map((row) => (
-              <li key={row.id}>
-                {row.group === undefined ? (
-                  <div class="cause-row cause-end">
-                    <RowHead row={row} />
-                  </div>
-                ) : (
-                  <Cause row={row} {...shared} />
-                )}
-              </li>
-            ))}
+            {rows
+              .filter(({ ranked }) => ranked)
+              .map((row) => (
+                <li key={row.id}>
+                  {row.group === undefined ? (
+                    <div class="cause-row cause-head">
+                      <RowHead row={row} />
+                    </div>
+                  ) : (
+                    <Cause row={row} {...shared} />
+                  )}
+                </li>
+              ))}
           </ol>
+          <ul class="cause-ends">
+            {rows
+              .filter(({ ranked }) => !ranked)
+              .map(({ id, words, percent }) => (
+                <li key={id}>
+                  {words}: <strong>{percentText(percent)}</strong>
+                </li>
+              ))}
+          </ul>
           {findings.pairs.length > 0 && (
             <div class="two-together">
               <p>Two at once, already counted above by half in each:</p>
@@ -69,10 +84,33 @@ export function Results({ status, again, ...shared }: Props) {
   )
 }
 
+/** What cannot be right, with the way to its field, where it is asked about. */
+function Doubts({ offer, asked, specs, state, findings, show }: FinderShared & Pick<Props, 'show'>) {
+  const doubted = findings?.doubts.flatMap(({ key }) => asked.get(key) ?? []) ?? []
+  if (doubted.length === 0) return null
+  return (
+    <ul class="doubts">
+      {doubted.map((one) => (
+        <li key={one.key}>
+          <span>
+            {askedInWords(offer, one)}: {answerInWords(specs, state, one)}
+          </span>
+          <button type="button" onClick={() => show(one.key)}>
+            To the field
+          </button>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
 function RowHead({ row }: { row: Row }) {
   return (
     <>
-      <span class="cause-words">{row.words}</span>
+      <span class="cause-words">
+        {row.words}
+        {row.alike.length > 0 && <span class="cause-alike">or {row.alike.join('; or ')}</span>}
+      </span>
       <span class="cause-share">
         {percentText(row.percent)} <span class="share-words">{shareInWords(row.share)}</span>
       </span>
@@ -93,7 +131,7 @@ function Cause({ row, ...shared }: { row: Row } & FinderShared) {
   const tells = group.reasons.filter(({ weight }) => Math.abs(weight) >= LITTLE)
   return (
     <details class="cause-row">
-      <summary>
+      <summary class="cause-head">
         <RowHead row={row} />
       </summary>
       <div class="cause-body">

@@ -35,3 +35,6 @@ export function questionsNamed(questions: readonly Tellable[], name: string): re
 }
 
 export const isExhaust = ({ id }: Tellable): boolean => id.startsWith('exhaust-')
+
+/** Id of the field of a question, in one of the places where it is asked. */
+export const fieldId = (place: string, key: string): string => `${place}-${key.replaceAll('.', '-')}`

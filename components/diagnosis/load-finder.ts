@@ -13,6 +13,7 @@ import {
 import { benchDataOf } from '../circuit/bench/bench-data.ts'
 import { circuitOf } from '../circuit/load-circuit.ts'
 import { benchPages } from '../content/directory.ts'
+import { entryOf } from '../content/load.ts'
 import { cautionLines, checksOn, circuitOffer, faultsOf, procedureLink } from '../exercise/load-exercise.ts'
 import { reckonedOnce } from '../exercise/reckoned-once.ts'
 import { href } from '../layout/href.ts'
@@ -24,7 +25,7 @@ export async function circuitChoices(): Promise<CircuitChoice[]> {
   return Promise.all(
     ids.map(async (id) => ({
       id,
-      title: (await circuitOf(id)).data.title,
+      title: (await entryOf('plants', (await circuitOf(id)).data.plant)).data.title,
       offer: href(`/causes/${id}.json`),
       knowledge: href(`/causes/knowledge/${id}.json`),
     })),

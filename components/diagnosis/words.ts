@@ -52,13 +52,12 @@ export function answerLines(offer: FinderOffer, specs: FieldSpecs, state: Finder
 export const foundInWords = (offer: FinderOffer, found: string): string =>
   found === '' ? '' : found === OTHER ? 'Something that is not in the list.' : titleOf(offer, found)
 
-/** 'Strainer cover draws air, or Suction union draws air' */
-export const groupInWords = (offer: FinderOffer, { causes }: FoundGroup): string =>
-  causes
-    .map(({ fault, cylinder }) =>
-      cylinder === undefined ? titleOf(offer, fault) : `${titleOf(offer, fault)} (cylinder ${cylinder})`,
-    )
-    .join(', or ')
+/** 'Nozzle of one cylinder dribbles (cylinder 4)' */
+export const causeInWords = (
+  offer: FinderOffer,
+  { fault, cylinder }: FoundGroup['causes'][number],
+): string =>
+  cylinder === undefined ? titleOf(offer, fault) : `${titleOf(offer, fault)} (cylinder ${cylinder})`
 
 /** 'Taken as right within ± 10 kPa.' */
 export function accuracyInWords({ kind, accuracy }: Tellable, system: UnitSystem): string {

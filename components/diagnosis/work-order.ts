@@ -1,7 +1,7 @@
 import type { FieldSpecs } from '../calculator/fields.ts'
 import type { FinderState } from './finder-state.ts'
 import { percentText } from './shares.ts'
-import { shownRows } from './rows.ts'
+import { rowInWords, shownRows } from './rows.ts'
 import type { FinderOffer, Findings } from './types.ts'
 import { answerLines, foundInWords, type AnswerLine } from './words.ts'
 
@@ -44,7 +44,7 @@ export function workOrderOf(
     checks: lines.filter(({ byCheck }) => byCheck),
     verdict: findings?.verdict ?? '',
     causes: findings
-      ? shownRows(offer, findings).map(({ words, percent }) => ({ words, share: percentText(percent) }))
+      ? shownRows(offer, findings).map((row) => ({ words: rowInWords(row), share: percentText(row.percent) }))
       : [],
     found: foundInWords(offer, state.found),
     note: state.note.trim(),
