@@ -52,7 +52,8 @@ export const causesPage: PageEntry = {
   path: '/causes/',
   kind: 'symptom',
   title: 'Find the cause from what you see',
-  summary: 'Say what the glasses, gauges, ears and nose tell; get the causes in order, and the check to make next.',
+  summary:
+    'Say what the glasses, gauges, ears and nose tell; get the causes in order, and the check to make next.',
   alsoCalled: [
     'fault finder',
     'fault finding',

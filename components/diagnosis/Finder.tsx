@@ -27,7 +27,7 @@ import { Results } from './Results.tsx'
 import { rowInWords, shownRows } from './rows.ts'
 import { percentText } from './shares.ts'
 import type { FinderShared } from './shared.ts'
-import type { CircuitChoice, Findings, FinderOffer } from './types.ts'
+import type { CircuitChoice, FinderOffer, FoundCauses, FoundNext } from './types.ts'
 import { workOrderOf } from './work-order.ts'
 import { PrintedWorkOrder, WorkOrderSheet } from './WorkOrderSheet.tsx'
 
@@ -51,22 +51,26 @@ export function Finder({ htmlId, offer, circuits }: Props) {
     () => readAddress(offer, specs, location.search.slice(1), unitSystem()),
     [offer, specs],
   )
-  const reduce = useCallback((before: FinderState, action: FinderAction) => apply(specs, before, action), [specs])
+  const reduce = useCallback(
+    (before: FinderState, action: FinderAction) => apply(specs, before, action),
+    [specs],
+  )
   const [state, dispatch] = useReducer(reduce, opened.state)
   const [when, choose] = useState(() => firstState(asked, opened.state))
   /** Key of a question whose field is to take the focus once it is there. */
   const [wanted, show] = useState<string>()
   const [touched, touch] = useState(false)
+  /** The day on which something was last told; paper bears it. */
+  const [today, setToday] = useState(() => new Date())
   const [beforeReset, setBeforeReset] = useState<FinderState>()
   const sendToGauges = useCallback((action: Action) => dispatch({ type: 'gauge', action }), [])
   useUnitSystem(sendToGauges)
   useExpressions(specs, state.gauges, sendToGauges)
 
-  const told = useMemo(() => observationsOf(offer, state), [offer, state.said, state.gauges])
-  const observations = useUnchanged(told)
+  const observations = useUnchanged(observationsOf(offer, state))
   const usual = circuits[0]?.id ?? offer.circuit
   const knowledge = circuits.find(({ id }) => id === offer.circuit)?.knowledge ?? ''
-  const { findings, status, again } = useReckoned(knowledge, observations, state.now)
+  const { causes, next, status, again } = useReckoned(knowledge, observations, state.now)
 
   const write = useCallback(
     () => showInAddress(writeAddress(offer, state, usual, location.search.slice(1))),
@@ -92,15 +96,16 @@ export function Finder({ htmlId, offer, circuits }: Props) {
 
   const send = (action: FinderAction): void => {
     touch(true)
+    setToday(new Date())
     setBeforeReset(undefined)
     dispatch(action)
   }
   const order = () => {
     write()
-    return workOrderOf(offer, specs, state, findings, new Date(), location.href)
+    return workOrderOf(offer, specs, state, causes, new Date(), location.href)
   }
   const start = offer.starts[state.from]
-  const shared: FinderShared = { htmlId, offer, specs, asked, state, findings, send }
+  const shared: FinderShared = { htmlId, offer, specs, asked, state, found: causes, next, send }
   return (
     <div class="finder-live" id={htmlId} data-ready="true">
       <AddressProblems problems={opened.problems} />
@@ -125,8 +130,8 @@ export function Finder({ htmlId, offer, circuits }: Props) {
           {start && (
             <div class="finder-start">
               <p>
-                From the symptom <a href={start.href}>{start.title}</a>. What follows from it is filled in; change
-                it where you saw it otherwise.
+                From the symptom <a href={start.href}>{start.title}</a>. What follows from it is filled in;
+                change it where you saw it otherwise.
               </p>
               {start.asks.map((key) => {
                 const one = asked.get(key)
@@ -158,7 +163,7 @@ export function Finder({ htmlId, offer, circuits }: Props) {
       </div>
       <ResultBar {...shared} />
       <Spoken {...shared} touched={touched} current={status === 'ready'} />
-      <PrintedWorkOrder order={workOrderOf(offer, specs, state, findings, new Date(), '')} />
+      <PrintedWorkOrder order={workOrderOf(offer, specs, state, causes, today, '')} />
     </div>
   )
 }
@@ -177,9 +182,9 @@ function firstState(asked: FinderShared['asked'], state: FinderState) {
 }
 
 /** On a phone: the first cause and the next check, always at the thumb. */
-function ResultBar({ offer, findings, htmlId }: FinderShared) {
-  const [first] = findings ? shownRows(offer, findings) : []
-  const next = findings?.next[0]
+function ResultBar({ offer, found, next: proposed, htmlId }: FinderShared) {
+  const [first] = found ? shownRows(offer, found) : []
+  const next = proposed?.checks[0]
   const check = offer.checks.find(({ id }) => id === next?.check)
   return (
     <nav class="finder-bar" aria-label="Results">
@@ -212,16 +217,16 @@ interface SpokenProps extends FinderShared {
 }
 
 /** Tells a screen reader what comes first now, once the answering pauses. */
-function Spoken({ offer, findings, touched, current }: SpokenProps) {
-  const words = findings === undefined ? '' : spokenFindings(offer, findings)
+function Spoken({ offer, found, next, touched, current }: SpokenProps) {
+  const words = found === undefined ? '' : spokenFindings(offer, found, next)
   const settled = useSettled(words, SPEECH_PAUSE_MS)
   return <output class="unseen">{touched && current && settled === words ? words : ''}</output>
 }
 
-function spokenFindings(offer: FinderOffer, findings: Findings): string {
-  const [first] = shownRows(offer, findings)
-  const check = offer.checks.find(({ id }) => id === findings.next[0]?.check)
-  const doubts = findings.doubts.length > 0 ? `${findings.verdict} ` : ''
+function spokenFindings(offer: FinderOffer, found: FoundCauses, next: FoundNext | undefined): string {
+  const [first] = shownRows(offer, found)
+  const check = offer.checks.find(({ id }) => id === next?.checks[0]?.check)
+  const doubts = found.doubts.length > 0 ? `${found.verdict} ` : ''
   const cause = first === undefined ? '' : `First cause: ${rowInWords(first)}, ${first.percent} per cent.`
   return `${doubts}${cause}${check === undefined ? '' : ` Next check: ${check.label}.`}`
 }

@@ -26,12 +26,12 @@ function questionsOf(
 
 /** The check that is expected to tell most for its effort; answered here, the next one follows. */
 export function NextCheck(shared: FinderShared) {
-  const { offer, findings, htmlId, state, send } = shared
+  const { offer, next: found, htmlId, state, send } = shared
   const heading = useRef<HTMLHeadingElement>(null)
   /** A check whose fields are being filled in stays, though the answer may have made another one worth more. */
   const [kept, keep] = useState<FoundCheck>()
   const [answered, setAnswered] = useState(false)
-  const proposed = findings?.next.filter((one) => !state.skipped.includes(nameOf(one))) ?? []
+  const proposed = found?.checks.filter((one) => !state.skipped.includes(nameOf(one))) ?? []
   const next = kept ?? proposed[0]
   const name = next && nameOf(next)
   useEffect(() => {
@@ -39,10 +39,9 @@ export function NextCheck(shared: FinderShared) {
     setAnswered(false)
     // Who works by keys goes on from here; the button that was pressed is gone.
     heading.current?.focus()
-    // eslint-disable-next-line react-hooks/exhaustive-deps -- only when another check has come
   }, [name])
   const check = offer.checks.find(({ id }) => id === next?.check)
-  if (findings === undefined) return null
+  if (found === undefined) return null
   /** On to the next one; whoever works by keys is taken along. */
   const goOn = (made: FoundCheck, follow: boolean): void => {
     if (questionsMade(made)) send({ type: 'now', now: made.state })
@@ -56,9 +55,9 @@ export function NextCheck(shared: FinderShared) {
       <h3 id={`${htmlId}-next-heading`} ref={heading} tabIndex={-1}>
         {check === undefined ? 'Next check' : `Next check: ${check.label}`}
       </h3>
-      {findings.doNotRun !== undefined && (
+      {found.doNotRun !== undefined && (
         <p class="do-not-run">
-          <strong>Do not run the engine to learn more.</strong> {findings.doNotRun}
+          <strong>Do not run the engine to learn more.</strong> {found.doNotRun}
         </p>
       )}
       {next === undefined || check === undefined ? (
@@ -68,8 +67,11 @@ export function NextCheck(shared: FinderShared) {
             : 'No check is expected to tell more that is worth its time. Confirm the first cause.'}
         </p>
       ) : (
-        <div
+        // It only watches whether somebody is still at work in it.
+        // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions
+        <fieldset
           class="next-body"
+          aria-label={check.label}
           onFocusIn={({ target }) => {
             if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) keep(next)
           }}
@@ -115,11 +117,7 @@ export function NextCheck(shared: FinderShared) {
           ))}
           <div class="next-buttons">
             {kept !== undefined && (
-              <button
-                type="button"
-                class="primary"
-                onClick={() => goOn(next, true)}
-              >
+              <button type="button" class="primary" onClick={() => goOn(next, true)}>
                 Go on
               </button>
             )}
@@ -134,7 +132,7 @@ export function NextCheck(shared: FinderShared) {
               Cannot be done now
             </button>
           </div>
-        </div>
+        </fieldset>
       )}
       {state.skipped.length > 0 && (
         <button type="button" onClick={() => send({ type: 'unskip' })}>
@@ -149,7 +147,7 @@ export function NextCheck(shared: FinderShared) {
 function PlantNow({ offer, htmlId, state, send }: FinderShared) {
   return (
     <p class="plant-now">
-      <label for={`${htmlId}-now`}>The plant is now</label>
+      <label for={`${htmlId}-now`}>{'The plant is now'}</label>
       <select
         id={`${htmlId}-now`}
         value={state.now}

@@ -131,7 +131,10 @@ function Checks(shared: FinderShared) {
   const glasses = new Set(offer.checks.flatMap((check) => check.glasses))
   const made = offer.checks
     .filter(({ id }) => !glasses.has(id))
-    .map((check) => ({ check, questions: [...asked.values()].filter(({ question }) => question.id === check.id) }))
+    .map((check) => ({
+      check,
+      questions: [...asked.values()].filter(({ question }) => question.id === check.id),
+    }))
     .filter(({ questions }) => questions.length > 0)
   const answered = made.flatMap(({ questions }) => questions.filter(({ key }) => isAnswered(state, key)))
   return (

@@ -26,11 +26,11 @@ function Choice({ place, one, offer, state, send, chosen }: Props) {
   const id = fieldId(place, key)
   const now = state.said[key]
   return (
-    <div class="question" role="group" aria-labelledby={`${id}-label`}>
-      <p class="question-label" id={`${id}-label`}>
+    <fieldset class="question">
+      <legend class="question-label">
         {askedInWords(offer, one)}
         {now === undefined && <span class="not-looked">not looked at</span>}
-      </p>
+      </legend>
       <ul class="choices">
         {Object.entries(question.values ?? {}).map(([value, words]) => (
           <li key={value}>
@@ -49,18 +49,18 @@ function Choice({ place, one, offer, state, send, chosen }: Props) {
           </li>
         ))}
       </ul>
-    </div>
+    </fieldset>
   )
 }
 
-function Gauge({ place, one, offer, specs, state, send, findings }: Props) {
+function Gauge({ place, one, offer, specs, state, send, found }: Props) {
   const { key, question } = one
   const [spec, field] = [specs[key], state.gauges.fields[key]]
   if (spec === undefined || field === undefined) return null
   const named = { ...spec, label: askedInWords(offer, one) }
   const { reading, text } = field
   const refused = reading !== 'waiting' && !reading.ok && text.trim() !== '' ? reading : undefined
-  const doubt = findings?.doubts.find((candidate) => candidate.key === key)
+  const doubt = found?.doubts.find((candidate) => candidate.key === key)
   const change = (action: Action): void => send({ type: 'gauge', action })
   const perhaps = doubt?.perhaps
   return (
@@ -75,9 +75,7 @@ function Gauge({ place, one, offer, specs, state, send, findings }: Props) {
       />
       {doubt && (
         <div class="doubt" role="alert">
-          <p>
-            {doubt.says} The causes below leave it out until it is right.
-          </p>
+          <p>{doubt.says} The causes below leave it out until it is right.</p>
           {perhaps && (
             <button
               type="button"

@@ -20,8 +20,8 @@ const FAILED =
 
 /** Causes in order with their shares. */
 export function Results({ status, again, show, ...shared }: Props) {
-  const { offer, findings, htmlId } = shared
-  const rows = findings === undefined ? [] : shownRows(offer, findings)
+  const { offer, found, htmlId } = shared
+  const rows = found === undefined ? [] : shownRows(offer, found)
   return (
     <section class="found-causes" aria-labelledby={`${htmlId}-causes`} data-status={status}>
       <h3 id={`${htmlId}-causes`} tabIndex={-1}>
@@ -35,11 +35,13 @@ export function Results({ status, again, show, ...shared }: Props) {
           </button>
         </div>
       )}
-      {findings === undefined ? (
-        status === 'failed' ? null : <p class="finder-loading">{LOADING}</p>
+      {found === undefined ? (
+        status === 'failed' ? null : (
+          <p class="finder-loading">{LOADING}</p>
+        )
       ) : (
         <>
-          <p class="finder-verdict">{findings.verdict}</p>
+          <p class="finder-verdict">{found.verdict}</p>
           <Doubts {...shared} show={show} />
           <ol class="cause-rows">
             {rows
@@ -65,11 +67,11 @@ export function Results({ status, again, show, ...shared }: Props) {
                 </li>
               ))}
           </ul>
-          {findings.pairs.length > 0 && (
+          {found.pairs.length > 0 && (
             <div class="two-together">
               <p>Two at once, already counted above by half in each:</p>
               <ul>
-                {findings.pairs.map(({ faults, share }) => (
+                {found.pairs.map(({ faults, share }) => (
                   <li key={faults.join()}>
                     {faults.map((fault) => titleOf(offer, fault)).join(' and ')}:{' '}
                     {percentText(Math.round(share * 100))}
@@ -85,8 +87,8 @@ export function Results({ status, again, show, ...shared }: Props) {
 }
 
 /** What cannot be right, with the way to its field, where it is asked about. */
-function Doubts({ offer, asked, specs, state, findings, show }: FinderShared & Pick<Props, 'show'>) {
-  const doubted = findings?.doubts.flatMap(({ key }) => asked.get(key) ?? []) ?? []
+function Doubts({ offer, asked, specs, state, found, show }: FinderShared & Pick<Props, 'show'>) {
+  const doubted = found?.doubts.flatMap(({ key }) => asked.get(key) ?? []) ?? []
   if (doubted.length === 0) return null
   return (
     <ul class="doubts">
@@ -198,7 +200,8 @@ function Reasons({ title, reasons, asked, specs, state }: ReasonsProps) {
           const answer = one === undefined ? '' : answerInWords(specs, state, one)
           return (
             <li key={key}>
-              <strong>{label}:</strong> {answer} <span class="reason-weight">{`It ${speaks(weight)}: ${timesInWords(weight)}.`}</span>
+              <strong>{label}:</strong> {answer}{' '}
+              <span class="reason-weight">{`It ${speaks(weight)}: ${timesInWords(weight)}.`}</span>
             </li>
           )
         })}

@@ -18,7 +18,7 @@ const CONFIRMATION_MS = 6000
 
 /** What was found in the end, and the ways in which all of it leaves the page. */
 export function WorkOrderSheet({ order, startAfresh, undo, ...shared }: Props) {
-  const { offer, state, send, htmlId, findings } = shared
+  const { offer, state, send, htmlId, found } = shared
   const [said, say] = useState('')
   const [byHand, offerByHand] = useState<string>()
   useEffect(() => {
@@ -31,13 +31,13 @@ export function WorkOrderSheet({ order, startAfresh, undo, ...shared }: Props) {
     offerByHand(copied ? undefined : text)
     say(copied ? `${what} copied.` : `The browser did not allow copying. ${what} stands in the box below.`)
   }
-  const inOrder = findings?.groups.flatMap(({ causes }) => causes.map(({ fault }) => fault)) ?? []
+  const inOrder = found?.groups.flatMap(({ causes }) => causes.map(({ fault }) => fault)) ?? []
   const sorted = offer.causes.toSorted((a, b) => placeIn(inOrder, a.id) - placeIn(inOrder, b.id))
   return (
     <section class="work-order-form" aria-labelledby={`${htmlId}-order`}>
       <h3 id={`${htmlId}-order`}>For the work order</h3>
       <div class="field">
-        <label for={`${htmlId}-found`}>What was found</label>
+        <label for={`${htmlId}-found`}>{'What was found'}</label>
         <select
           id={`${htmlId}-found`}
           value={state.found}
@@ -57,7 +57,7 @@ export function WorkOrderSheet({ order, startAfresh, undo, ...shared }: Props) {
         </select>
       </div>
       <div class="field">
-        <label for={`${htmlId}-note`}>Note</label>
+        <label for={`${htmlId}-note`}>{'Note'}</label>
         <textarea
           id={`${htmlId}-note`}
           rows={2}

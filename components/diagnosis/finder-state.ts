@@ -115,5 +115,4 @@ export function observationsOf({ questions }: FinderOffer, { said, gauges }: Fin
 export const isAnswered = ({ said, gauges }: FinderState, key: string): boolean =>
   said[key] !== undefined || (gauges.fields[key]?.text ?? '').trim() !== ''
 
-export const isPlantState = (text: string): text is PlantState =>
-  plantStates.some((state) => state === text)
+export const isPlantState = (text: string): text is PlantState => plantStates.some((state) => state === text)

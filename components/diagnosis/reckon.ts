@@ -1,6 +1,7 @@
 import type { PlantState } from '../../calculators/checks/types.ts'
+import { doubtsOf } from '../../calculators/diagnosis/doubts.ts'
+import { groupsOf } from '../../calculators/diagnosis/groups.ts'
 import {
-  diagnose,
   reasonsOf,
   type Knowledge,
   type KnownStates,
@@ -8,8 +9,11 @@ import {
   type RankedGroup,
   type Ranking,
 } from '../../calculators/diagnosis/index.ts'
+import { nextCheck } from '../../calculators/diagnosis/next-check.ts'
+import { rank } from '../../calculators/diagnosis/rank.ts'
+import { verdictOf } from '../../calculators/diagnosis/verdict.ts'
 import { keyOfObservation } from './keys.ts'
-import type { Findings, FoundGroup } from './types.ts'
+import type { FoundCauses, FoundGroup, FoundNext } from './types.ts'
 
 /** So many groups tell their reasons; those behind are not opened. */
 const WITH_REASONS = 12
@@ -46,22 +50,21 @@ function foundGroup(ranking: Ranking, group: RankedGroup, place: number): FoundG
 }
 
 /**
- * What the page shows of what was told: causes with shares that sum to one, and the next checks.
+ * The causes of what was told, with shares that sum to one.
  * @param knowledge of the circuit
- * @param states what it costs to bring the plant into a state [min]
  * @param observations as they were told
- * @param now state of the plant
+ * @returns what the page shows, and the ranking from which the next check follows
  */
-export function reckon(
+export function findCauses(
   knowledge: Knowledge,
-  states: KnownStates,
   observations: readonly Observation[],
-  now: PlantState,
-): Findings {
-  const { doubts, ranking, groups, verdict, next } = diagnose(knowledge, observations, states, now)
+): { readonly ranking: Ranking; readonly causes: FoundCauses } {
+  const { sound, doubts } = doubtsOf(knowledge, observations)
+  const ranking = rank(knowledge, sound)
+  const groups = groupsOf(knowledge, ranking)
   const made = new Set(observations.map(({ id }) => id))
-  return {
-    verdict,
+  const causes: FoundCauses = {
+    verdict: verdictOf(ranking, groups, doubts.length),
     doubts: doubts.map(({ observation, says, perhaps }) => ({
       key: keyOfObservation(observation),
       says,
@@ -76,7 +79,26 @@ export function reckon(
     pairs: ranking.pairs
       .filter(({ share }, place) => place < SHOWN_PAIRS && share >= PAIR_FROM)
       .map(({ faults, share }) => ({ faults, share })),
-    next: next.proposals.map(({ check, state, minutes }) => ({ check: check.id, state, minutes })),
-    ...(next.doNotRun === undefined ? {} : { doNotRun: next.doNotRun }),
+  }
+  return { ranking, causes }
+}
+
+/**
+ * The checks to be made next.
+ * @param knowledge of the circuit
+ * @param ranking of the causes so far
+ * @param states what it costs to bring the plant into a state [min]
+ * @param now state of the plant
+ */
+export function findNext(
+  knowledge: Knowledge,
+  ranking: Ranking,
+  states: KnownStates,
+  now: PlantState,
+): FoundNext {
+  const { proposals, doNotRun } = nextCheck(knowledge, ranking, states, now)
+  return {
+    checks: proposals.map(({ check, state, minutes }) => ({ check: check.id, state, minutes })),
+    ...(doNotRun === undefined ? {} : { doNotRun }),
   }
 }

@@ -1,58 +1,16 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { PlantState } from '../../calculators/checks/types.ts'
 import type { Observation } from '../../calculators/diagnosis/index.ts'
-import type { Findings } from './types.ts'
+import type { FoundCauses, FoundNext } from './types.ts'
 import type { FromWorker, ToWorker } from './worker-messages.ts'
 
 export interface Reckoned {
-  /** The last that was reckoned; none before the first. */
-  readonly findings: Findings | undefined
-  /** 'behind' while the newest answers are being reckoned. */
+  /** The last that were reckoned; none before the first. */
+  readonly causes: FoundCauses | undefined
+  readonly next: FoundNext | undefined
+  /** 'behind' while what was told last is being reckoned. */
   readonly status: 'loading' | 'behind' | 'ready' | 'failed'
   readonly again: () => void
-}
-
-interface Question {
-  readonly observations: readonly Observation[]
-  readonly now: PlantState
-}
-
-/** One question at a time goes to the worker; of those that come meanwhile only the newest waits. */
-class Reckoner {
-  #busy = false
-  #waiting: Question | undefined
-  readonly #worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })
-  readonly #knowledge: string
-
-  constructor(knowledge: string, found: (findings: Findings, newest: boolean) => void, failed: () => void) {
-    this.#knowledge = knowledge
-    this.#worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
-      this.#busy = false
-      const waiting = this.#waiting
-      this.#waiting = undefined
-      if ('failed' in data) {
-        failed()
-        return
-      }
-      found(data.findings, waiting === undefined)
-      if (waiting !== undefined) this.ask(waiting)
-    })
-    this.#worker.addEventListener('error', failed)
-  }
-
-  ask(question: Question): void {
-    if (this.#busy) {
-      this.#waiting = question
-      return
-    }
-    this.#busy = true
-    const message: ToWorker = { knowledge: this.#knowledge, ...question }
-    this.#worker.postMessage(message)
-  }
-
-  stop(): void {
-    this.#worker.terminate()
-  }
 }
 
 /**
@@ -66,26 +24,37 @@ export function useReckoned(
   observations: readonly Observation[],
   now: PlantState,
 ): Reckoned {
-  const [findings, find] = useState<Findings>()
+  const [causes, findCauses] = useState<FoundCauses>()
+  const [next, findNext] = useState<FoundNext>()
   const [status, setStatus] = useState<Reckoned['status']>('loading')
   const [attempt, tryAgain] = useState(0)
-  const reckoner = useRef<Reckoner>()
+  const workerRef = useRef<Worker>()
+  const askedRef = useRef(0)
+
   useEffect(() => {
+    const made = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' })
     setStatus('loading')
-    const made = new Reckoner(
-      knowledge,
-      (found, newest) => {
-        find(found)
-        setStatus(newest ? 'ready' : 'behind')
-      },
-      () => setStatus('failed'),
-    )
-    reckoner.current = made
-    return () => made.stop()
+    made.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
+      if (data.of !== askedRef.current) return
+      if ('causes' in data) {
+        findCauses(data.causes)
+        setStatus('behind')
+      } else if ('next' in data) {
+        findNext(data.next)
+        setStatus('ready')
+      } else setStatus('failed')
+    })
+    made.addEventListener('error', () => setStatus('failed'))
+    workerRef.current = made
+    return () => made.terminate()
   }, [knowledge, attempt])
+
   useEffect(() => {
+    askedRef.current += 1
     setStatus((before) => (before === 'ready' ? 'behind' : before))
-    reckoner.current?.ask({ observations, now })
+    const message: ToWorker = { of: askedRef.current, knowledge, observations, now }
+    workerRef.current?.postMessage(message)
   }, [knowledge, attempt, observations, now])
-  return { findings, status, again: () => tryAgain((count) => count + 1) }
+
+  return { causes, next, status, again: () => tryAgain((count) => count + 1) }
 }

@@ -1,5 +1,5 @@
 import { wholePercents } from './shares.ts'
-import type { FinderOffer, Findings, FoundGroup } from './types.ts'
+import type { FinderOffer, FoundCauses, FoundGroup } from './types.ts'
 import { causeInWords } from './words.ts'
 
 /** So many groups stand in the list; the rest is one row. */
@@ -32,7 +32,7 @@ export const rowInWords = ({ words, alike }: Pick<Row, 'words' | 'alike'>): stri
   [words, ...alike].join(', or ')
 
 /** The list as it is shown: shares and percentages are those of everything there is, and sum to one and to 100. */
-export function shownRows(offer: FinderOffer, { groups, healthy, unknown }: Findings): Row[] {
+export function shownRows(offer: FinderOffer, { groups, healthy, unknown }: FoundCauses): Row[] {
   const shown = groups.filter(({ share }, place) => place < MOST_GROUPS && (share >= SHOWN_FROM || place < 1))
   const others = groups.slice(shown.length)
   const rest = others.reduce((sum, { share }) => sum + share, 0)
@@ -48,7 +48,9 @@ export function shownRows(offer: FinderOffer, { groups, healthy, unknown }: Find
   ]
   const percents = wholePercents(rows.map(({ share }) => share))
   const all = rows.map((row, place) => ({ ...row, percent: percents[place] ?? 0 }))
-  const leading = all.filter(({ id, share }) => (id === 'healthy' || id === 'unknown') && share >= (shown[0]?.share ?? 0))
+  const leading = all.filter(
+    ({ id, share }) => (id === 'healthy' || id === 'unknown') && share >= (shown[0]?.share ?? 0),
+  )
   return [
     ...leading.map((row) => ({ ...row, ranked: true })).toSorted((a, b) => b.share - a.share),
     ...all.filter((row) => !leading.includes(row)),

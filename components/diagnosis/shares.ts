@@ -38,7 +38,9 @@ const MOST_TIMES = 100
 export function timesInWords(weight: number): string {
   const times = Math.exp(Math.abs(weight))
   const number =
-    times > MOST_TIMES ? `more than ${MOST_TIMES}` : `about ${times < 3 ? Number(times.toPrecision(2)) : Math.round(times)}`
+    times > MOST_TIMES
+      ? `more than ${MOST_TIMES}`
+      : `about ${times < 3 ? Number(times.toPrecision(2)) : Math.round(times)}`
   return weight >= 0
     ? `${number} times as likely with this cause as before the cause is known`
     : `${number} times less likely with this cause than before the cause is known`

@@ -39,10 +39,7 @@ async function startsOn(questions: readonly Tellable[]): Promise<Record<string, 
           throw new Error(
             `content/diagnosis/starts.yaml: «${start.id}» is not an id of content/symptoms; allowed: ${symptoms.map(({ id }) => id).join(', ')}`,
           )
-        return [
-          start.id,
-          { title, href: href(`/symptoms/${start.id}/`), asks: keysAsked(questions, start) },
-        ]
+        return [start.id, { title, href: href(`/symptoms/${start.id}/`), asks: keysAsked(questions, start) }]
       }),
   )
 }

@@ -86,14 +86,19 @@ export interface FoundCheck {
   readonly minutes: number
 }
 
-/** What the worker has reckoned: plain data, as it passes from one thread to another. */
-export interface Findings {
+/** The causes that the worker has ranked: plain data, as it passes from one thread to another. */
+export interface FoundCauses {
   readonly verdict: string
   readonly doubts: readonly FoundDoubt[]
   readonly groups: readonly FoundGroup[]
   readonly healthy: number
   readonly unknown: number
   readonly pairs: readonly { readonly faults: readonly string[]; readonly share: number }[]
-  readonly next: readonly FoundCheck[]
+}
+
+/** The checks that are expected to tell most, the best first. */
+export interface FoundNext {
+  readonly checks: readonly FoundCheck[]
+  /** Why the engine is not to be run to learn more. */
   readonly doNotRun?: string
 }

@@ -23,7 +23,9 @@ export function answerInWords(specs: FieldSpecs, state: FinderState, { key, ques
   const value = state.said[key]
   if (value !== undefined) return question.values?.[value] ?? value
   const [field, spec] = [state.gauges.fields[key], specs[key]]
-  return field === undefined || spec === undefined || field.text.trim() === '' ? '' : shownQuantity(field, spec)
+  return field === undefined || spec === undefined || field.text.trim() === ''
+    ? ''
+    : shownQuantity(field, spec)
 }
 
 /** A line of what was answered. */

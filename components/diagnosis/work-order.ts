@@ -2,7 +2,7 @@ import type { FieldSpecs } from '../calculator/fields.ts'
 import type { FinderState } from './finder-state.ts'
 import { percentText } from './shares.ts'
 import { rowInWords, shownRows } from './rows.ts'
-import type { FinderOffer, Findings } from './types.ts'
+import type { FinderOffer, FoundCauses } from './types.ts'
 import { answerLines, foundInWords, type AnswerLine } from './words.ts'
 
 /** What a work order says. */
@@ -31,7 +31,7 @@ export function workOrderOf(
   offer: FinderOffer,
   specs: FieldSpecs,
   state: FinderState,
-  findings: Findings | undefined,
+  ranked: FoundCauses | undefined,
   date: Date,
   address: string,
 ): WorkOrder {
@@ -42,9 +42,9 @@ export function workOrderOf(
     from: offer.starts[state.from]?.title ?? '',
     seen: lines.filter(({ byCheck }) => !byCheck),
     checks: lines.filter(({ byCheck }) => byCheck),
-    verdict: findings?.verdict ?? '',
-    causes: findings
-      ? shownRows(offer, findings).map((row) => ({ words: rowInWords(row), share: percentText(row.percent) }))
+    verdict: ranked?.verdict ?? '',
+    causes: ranked
+      ? shownRows(offer, ranked).map((row) => ({ words: rowInWords(row), share: percentText(row.percent) }))
       : [],
     found: foundInWords(offer, state.found),
     note: state.note.trim(),

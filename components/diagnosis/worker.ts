@@ -1,10 +1,12 @@
 import { unpackSignatures, type Knowledge } from '../../calculators/diagnosis/index.ts'
-import { reckon } from './reckon.ts'
+import { findCauses, findNext } from './reckon.ts'
 import type { FromWorker, ToWorker } from './worker-messages.ts'
 import type { PackedKnowledge } from './types.ts'
 
 /** The ranking in a thread of its own, so that answering never waits for it. */
 let known: Promise<{ knowledge: Knowledge; states: PackedKnowledge['states'] }> | undefined
+let waiting: ToWorker | undefined
+let busy = false
 
 async function fetchKnowledge(address: string) {
   const response = await fetch(address)
@@ -15,15 +17,35 @@ async function fetchKnowledge(address: string) {
 
 const say = (message: FromWorker): void => postMessage(message)
 
-async function answer(message: ToWorker): Promise<void> {
-  try {
-    known ??= fetchKnowledge(message.knowledge)
-    const { knowledge, states } = await known
-    say({ findings: reckon(knowledge, states, message.observations, message.now) })
-  } catch (error) {
-    known = undefined
-    say({ failed: error instanceof Error ? error.message : String(error) })
-  }
+/** Lets a newer question come in. */
+const pause = (): Promise<void> => new Promise((done) => setTimeout(done, 0))
+
+async function answer({ of, knowledge: address, observations, now }: ToWorker): Promise<void> {
+  known ??= fetchKnowledge(address)
+  const { knowledge, states } = await known
+  if (waiting !== undefined) return
+  const { ranking, causes } = findCauses(knowledge, observations)
+  say({ of, causes })
+  await pause()
+  if (waiting === undefined) say({ of, next: findNext(knowledge, ranking, states, now) })
 }
 
-addEventListener('message', ({ data }: MessageEvent<ToWorker>) => void answer(data))
+async function work(): Promise<void> {
+  busy = true
+  while (waiting !== undefined) {
+    const question = waiting
+    waiting = undefined
+    try {
+      await answer(question)
+    } catch (error) {
+      known = undefined
+      say({ of: question.of, failed: error instanceof Error ? error.message : String(error) })
+    }
+  }
+  busy = false
+}
+
+addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
+  waiting = data
+  if (!busy) void work()
+})

@@ -1,22 +1,24 @@
 import { describe, expect, it } from 'vitest'
 import { checkStates } from '../../../calculators/terminal/content.ts'
+import type { Observation } from '../../../calculators/diagnosis/index.ts'
 import { rank } from '../../../calculators/diagnosis/rank.ts'
 import { apply, startState } from '../../../components/diagnosis/finder-state.ts'
-import { reckon } from '../../../components/diagnosis/reckon.ts'
+import { findCauses, findNext } from '../../../components/diagnosis/reckon.ts'
 import { rowInWords, shownRows } from '../../../components/diagnosis/rows.ts'
 import { percentText, timesInWords, wholePercents } from '../../../components/diagnosis/shares.ts'
 import { workOrderOf, workOrderText } from '../../../components/diagnosis/work-order.ts'
 import { knowledge, seen } from '../diagnosis/pq12.ts'
 import { offer, specs } from './offer.ts'
 
-const found = (observations: Parameters<typeof reckon>[2]) =>
-  reckon(knowledge, checkStates(), observations, 'priming')
+const found = (observations: readonly Observation[]) => findCauses(knowledge, observations).causes
+const next = (observations: readonly Observation[]) =>
+  findNext(knowledge, findCauses(knowledge, observations).ranking, checkStates(), 'priming')
 const bubbles = seen('return-glass', 'priming', 'bubbles')
 
 describe('what the page is told by the worker', () => {
   it('is plain data that passes from one thread to another', () => {
-    const findings = found([bubbles])
-    expect(structuredClone(findings)).toEqual(findings)
+    for (const findings of [found([bubbles]), next([bubbles])])
+      expect(structuredClone(findings)).toEqual(findings)
   })
 
   it('has every cause once, with the shares of the ranking, and all shares sum to one', () => {
@@ -41,6 +43,12 @@ describe('what the page is told by the worker', () => {
     expect(alone?.separating).toEqual([])
   })
 
+  it('proposes no check that would need the engine to run where it must not', () => {
+    const { checks, doNotRun } = next([{ id: 'leaks', value: 'at-the-engine' }])
+    expect(doNotRun).toMatch(/not run/)
+    expect(checks.filter(({ state }) => state !== 'stopped' && state !== 'priming')).toEqual([])
+  })
+
   it('asks about a reading that cannot be right at its field', () => {
     const { doubts } = found([seen('suction-vacuum-gauge', 'full', 900_000)])
     expect(doubts.map(({ key }) => key)).toEqual(['suction-vacuum-gauge.full'])
@@ -49,7 +57,11 @@ describe('what the page is told by the worker', () => {
 
 describe('the list of causes', () => {
   it('shows whole percentages that sum to 100, whatever is told', () => {
-    for (const observations of [[], [bubbles], [bubbles, seen('bypass-glass', 'full', 'rising-from-drain')]]) {
+    for (const observations of [
+      [],
+      [bubbles],
+      [bubbles, seen('bypass-glass', 'full', 'rising-from-drain')],
+    ]) {
       const rows = shownRows(offer, found(observations))
       expect(rows.reduce((sum, { percent }) => sum + percent, 0)).toBe(100)
       expect(rows.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9)
@@ -126,7 +138,14 @@ it('the work order says what was seen, what was checked, the causes in order and
     seen('suction-vacuum-gauge', 'priming', 12_000),
     { id: 'wet-the-joints', value: 'find-1' },
   ])
-  const order = workOrderOf(offer, specs, told, findings, new Date(2026, 10, 29), 'https://shop.example/causes/')
+  const order = workOrderOf(
+    offer,
+    specs,
+    told,
+    findings,
+    new Date(2026, 10, 29),
+    'https://shop.example/causes/',
+  )
   const text = workOrderText(order)
   const [checked = ''] = offer.questions.flatMap(({ id, values }) =>
     id === 'wet-the-joints' ? [values?.['find-1'] ?? ''] : [],
