@@ -28,6 +28,7 @@ import { rowInWords, shownRows } from './rows.ts'
 import { percentText } from './shares.ts'
 import type { FinderShared } from './shared.ts'
 import type { CircuitChoice, FinderOffer, FoundCauses, FoundNext } from './types.ts'
+import { checkInWords } from './words.ts'
 import { workOrderOf } from './work-order.ts'
 import { PrintedWorkOrder, WorkOrderSheet } from './WorkOrderSheet.tsx'
 
@@ -182,9 +183,9 @@ function firstState(asked: FinderShared['asked'], state: FinderState) {
 }
 
 /** On a phone: the first cause and the next check, always at the thumb. */
-function ResultBar({ offer, found, next: proposed, htmlId }: FinderShared) {
+function ResultBar({ offer, found, next: proposed, state, htmlId }: FinderShared) {
   const [first] = found ? shownRows(offer, found) : []
-  const next = proposed?.checks[0]
+  const next = proposed?.checks.find(({ check: id }) => !state.skipped.includes(id))
   const check = offer.checks.find(({ id }) => id === next?.check)
   return (
     <nav class="finder-bar" aria-label="Results">
@@ -202,7 +203,8 @@ function ResultBar({ offer, found, next: proposed, htmlId }: FinderShared) {
           'No next check'
         ) : (
           <>
-            <span class="bar-words">Next: {check.label}</span> <strong>{inMinutes(next.minutes)}</strong>
+            <span class="bar-words">Next: {checkInWords(offer, check, next.state)}</span>{' '}
+            <strong>{inMinutes(next.minutes)}</strong>
           </>
         )}
       </a>
@@ -225,8 +227,9 @@ function Spoken({ offer, found, next, touched, current }: SpokenProps) {
 
 function spokenFindings(offer: FinderOffer, found: FoundCauses, next: FoundNext | undefined): string {
   const [first] = shownRows(offer, found)
-  const check = offer.checks.find(({ id }) => id === next?.checks[0]?.check)
+  const proposed = next?.checks[0]
+  const check = offer.checks.find(({ id }) => id === proposed?.check)
   const doubts = found.doubts.length > 0 ? `${found.verdict} ` : ''
   const cause = first === undefined ? '' : `First cause: ${rowInWords(first)}, ${first.percent} per cent.`
-  return `${doubts}${cause}${check === undefined ? '' : ` Next check: ${check.label}.`}`
+  return `${doubts}${cause}${check === undefined ? '' : ` Next check: ${checkInWords(offer, check, proposed?.state)}.`}`
 }

@@ -7,8 +7,9 @@ import { keyOf, questionsNamed, type Asked } from './keys.ts'
 import { Question } from './Question.tsx'
 import type { FinderShared } from './shared.ts'
 import type { CheckToMake, FoundCheck } from './types.ts'
+import { checkInWords } from './words.ts'
 
-/** 'header-pressure.full': a check in a state, as it is skipped. */
+/** 'header-pressure.full': a check in a state. */
 const nameOf = ({ check, state }: FoundCheck): string => keyOf(check, state)
 
 /** What can be answered of a check in a state. */
@@ -30,31 +31,32 @@ export function NextCheck(shared: FinderShared) {
   const heading = useRef<HTMLHeadingElement>(null)
   /** A check whose fields are being filled in stays, though the answer may have made another one worth more. */
   const [kept, keep] = useState<FoundCheck>()
-  const [answered, setAnswered] = useState(false)
-  const proposed = found?.checks.filter((one) => !state.skipped.includes(nameOf(one))) ?? []
+  /** Name of the check that was answered or left out last, until another one has come. */
+  const [left, leave] = useState<string>()
+  const proposed = found?.checks.filter((one) => !state.skipped.includes(one.check)) ?? []
   const next = kept ?? proposed[0]
   const name = next && nameOf(next)
   useEffect(() => {
-    if (!answered) return
-    setAnswered(false)
+    if (left === undefined || left === name) return
+    leave(undefined)
     // Who works by keys goes on from here; the button that was pressed is gone.
     heading.current?.focus()
-  }, [name])
+  }, [left, name])
   const check = offer.checks.find(({ id }) => id === next?.check)
   if (found === undefined) return null
   /** On to the next one; whoever works by keys is taken along. */
   const goOn = (made: FoundCheck, follow: boolean): void => {
     if (questionsMade(made)) send({ type: 'now', now: made.state })
     keep(undefined)
-    setAnswered(follow)
+    leave(follow ? nameOf(made) : undefined)
   }
   const questionsMade = (made: FoundCheck): boolean =>
     check !== undefined && questionsOf(shared, check, made).some(({ key }) => isAnswered(state, key))
   return (
     <section class="next-check" id={`${htmlId}-next`} aria-labelledby={`${htmlId}-next-heading`}>
-      <h3 id={`${htmlId}-next-heading`} ref={heading} tabIndex={-1}>
-        {check === undefined ? 'Next check' : `Next check: ${check.label}`}
-      </h3>
+      <h2 id={`${htmlId}-next-heading`} ref={heading} tabIndex={-1}>
+        {check === undefined ? 'Next check' : `Next check: ${checkInWords(offer, check, next?.state)}`}
+      </h2>
       {found.doNotRun !== undefined && (
         <p class="do-not-run">
           <strong>Do not run the engine to learn more.</strong> {found.doNotRun}
@@ -111,7 +113,7 @@ export function NextCheck(shared: FinderShared) {
               chosen={() => {
                 send({ type: 'now', now: next.state })
                 keep(undefined)
-                setAnswered(true)
+                leave(nameOf(next))
               }}
             />
           ))}
@@ -124,9 +126,9 @@ export function NextCheck(shared: FinderShared) {
             <button
               type="button"
               onClick={() => {
-                send({ type: 'skip', check: nameOf(next) })
+                send({ type: 'skip', check: next.check })
                 keep(undefined)
-                setAnswered(true)
+                leave(nameOf(next))
               }}
             >
               Cannot be done now

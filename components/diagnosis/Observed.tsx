@@ -80,7 +80,7 @@ function GlassesAndGauges({ when, choose, ...shared }: Props) {
     questions.filter(({ id }) => isAnswered(told, keyOf(id, state))).length
   return (
     <section class="observed-glasses" aria-labelledby={`${htmlId}-glasses`}>
-      <h3 id={`${htmlId}-glasses`}>Glasses and gauges</h3>
+      <h2 id={`${htmlId}-glasses`}>Glasses and gauges</h2>
       <fieldset class="states">
         <legend>When was it seen?</legend>
         <div class="states-row">

@@ -24,9 +24,9 @@ export function Results({ status, again, show, ...shared }: Props) {
   const rows = found === undefined ? [] : shownRows(offer, found)
   return (
     <section class="found-causes" aria-labelledby={`${htmlId}-causes`} data-status={status}>
-      <h3 id={`${htmlId}-causes`} tabIndex={-1}>
+      <h2 id={`${htmlId}-causes`} tabIndex={-1}>
         Causes in order
-      </h3>
+      </h2>
       {status === 'failed' && (
         <div class="finder-failed" role="alert">
           <p>{FAILED}</p>
@@ -166,7 +166,7 @@ function Cause({ row, ...shared }: { row: Row } & FinderShared) {
         )}
         {causes.map(({ id, title, confirm, cautions, procedure }) => (
           <div key={id} class="cause-way">
-            {causes.length > 1 && <h4>{title}</h4>}
+            {causes.length > 1 && <h3>{title}</h3>}
             <CautionLinks cautions={cautions} href={offer.cautionsHref} />
             <p>
               <strong>To confirm:</strong> {confirm}
@@ -193,7 +193,7 @@ function Reasons({ title, reasons, asked, specs, state }: ReasonsProps) {
   if (reasons.length === 0) return null
   return (
     <div class="reasons">
-      <h4>{title}</h4>
+      <h3>{title}</h3>
       <ul>
         {reasons.map(({ key, label, weight }) => {
           const one = asked.get(key)

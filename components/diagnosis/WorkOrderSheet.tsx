@@ -35,7 +35,7 @@ export function WorkOrderSheet({ order, startAfresh, undo, ...shared }: Props) {
   const sorted = offer.causes.toSorted((a, b) => placeIn(inOrder, a.id) - placeIn(inOrder, b.id))
   return (
     <section class="work-order-form" aria-labelledby={`${htmlId}-order`}>
-      <h3 id={`${htmlId}-order`}>For the work order</h3>
+      <h2 id={`${htmlId}-order`}>For the work order</h2>
       <div class="field">
         <label for={`${htmlId}-found`}>{'What was found'}</label>
         <select
@@ -134,7 +134,7 @@ export function PrintedWorkOrder({ order }: { order: WorkOrder }) {
       </dl>
       <Answers title="What was seen and read" lines={seen} />
       <Answers title="Checks made" lines={checks} />
-      <h3>Causes in order</h3>
+      <h2>Causes in order</h2>
       <p>{verdict === '' ? 'Not reckoned.' : verdict}</p>
       <ol>
         {causes.map(({ words, share }) => (
@@ -143,7 +143,7 @@ export function PrintedWorkOrder({ order }: { order: WorkOrder }) {
           </li>
         ))}
       </ol>
-      <h3>What was found</h3>
+      <h2>What was found</h2>
       <p>{found === '' ? 'Open.' : found}</p>
       {note !== '' && <p>{note}</p>}
       <p class="signature">{SIGNED}</p>
@@ -155,7 +155,7 @@ export function PrintedWorkOrder({ order }: { order: WorkOrder }) {
 function Answers({ title, lines }: { title: string; lines: readonly AnswerLine[] }) {
   return (
     <>
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       {lines.length === 0 ? (
         <p>Nothing.</p>
       ) : (

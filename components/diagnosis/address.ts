@@ -67,7 +67,10 @@ function readEntry(
         ? { ...before, from: value }
         : `Symptom to start from: read ${quote(value)}, which is no symptom that this circuit can start from.`
     case 'skip':
-      return { ...before, skipped: value.split(' ').filter((check) => isCheck(offer, check)) }
+      return {
+        ...before,
+        skipped: value.split(' ').filter((check) => offer.checks.some(({ id }) => id === check)),
+      }
     case 'found':
       return value === OTHER || offer.causes.some(({ id }) => id === value)
         ? { ...before, found: value }
@@ -77,11 +80,6 @@ function readEntry(
     default:
       return readAnswer({ offer, specs }, before, key, value)
   }
-}
-
-function isCheck({ checks }: FinderOffer, text: string): boolean {
-  const [id, state] = text.split('.')
-  return checks.some((check) => check.id === id && check.states.some((one) => one === state))
 }
 
 function readAnswer(

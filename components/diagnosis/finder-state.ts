@@ -16,7 +16,7 @@ export interface FinderState {
   readonly said: Readonly<Record<string, string>>
   /** The fields of all gauges by key; an empty one was not read. */
   readonly gauges: FormState
-  /** Checks that cannot be made now: 'header-pressure.full'. */
+  /** Ids of checks that cannot be made now. */
   readonly skipped: readonly string[]
   /** Id of the cause that was found in the end, OTHER, or empty as long as it is open. */
   readonly found: string

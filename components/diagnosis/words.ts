@@ -1,3 +1,4 @@
+import type { PlantState } from '../../calculators/checks/types.ts'
 import type { Tellable } from '../../calculators/diagnosis/index.ts'
 import { formatIn } from '../../calculators/quantity/format.ts'
 import { unitForSystem } from '../../calculators/quantity/kinds.ts'
@@ -17,6 +18,15 @@ export function askedInWords({ states }: FinderOffer, { question, state }: Asked
 }
 
 const stateInWords = (title: string): string => title.slice(0, 1).toLowerCase() + title.slice(1)
+
+/** 'Look at the return glass, priming'; what is looked at when all stands needs no state. */
+export function checkInWords(
+  { states }: FinderOffer,
+  { label }: { readonly label: string },
+  state: PlantState | undefined,
+): string {
+  return state === undefined || state === 'stopped' ? label : `${label}, ${stateInWords(states[state].title)}`
+}
 
 /** What was answered to a question, in words or with its unit; nothing where it was not looked at. */
 export function answerInWords(specs: FieldSpecs, state: FinderState, { key, question }: Asked): string {

@@ -45,12 +45,12 @@ describe('the finder of causes', () => {
     )
 
     const next = page.locator('.next-check')
-    const first = plain(await next.locator('h3').innerText())
+    const first = plain(await next.locator('h2').innerText())
     expect(first).toMatch(/^Next check: /)
     expect(plain(await next.innerText())).toMatch(/\d+ min/)
     expect(await next.locator('.caution-lines li').count()).toBeGreaterThan(0)
     await next.getByRole('button', { name: 'Cannot be done now' }).click()
-    await expect.poll(async () => plain(await next.locator('h3').innerText())).not.toBe(first)
+    await expect.poll(async () => plain(await next.locator('h2').innerText())).not.toBe(first)
 
     await page.locator('.observed-group summary', { hasText: 'Checks made already' }).click()
     await page.locator('.made-check summary', { hasText: 'Wet the joints' }).click()
@@ -99,21 +99,16 @@ describe('the finder of causes', () => {
 
   it('answers a check where it is proposed, by keys alone, and goes on to the next', async () => {
     await withFinder(async ({ page }) => {
-      const heading = page.locator('.next-check h3')
+      const heading = page.locator('.next-check h2')
       const proposed = plain(await heading.innerText())
-      const fields = page.locator('.next-body .question')
-      await fields.first().waitFor()
+      await page.locator('.next-body .question').first().waitFor()
       const field = page.locator('.next-body input').first()
-      if ((await field.count()) > 0) {
-        await field.focus()
-        await page.keyboard.type('1')
-        // What is being typed does not take the check away.
-        expect(plain(await heading.innerText())).toBe(proposed)
-        await page.keyboard.press('Enter')
-      } else {
-        await page.locator('.next-body .choice-button').first().focus()
-        await page.keyboard.press('Enter')
-      }
+      const isRead = (await field.count()) > 0
+      await (isRead ? field : page.locator('.next-body .choice-button').first()).focus()
+      if (isRead) await page.keyboard.type('1')
+      // What is being typed does not take the check away.
+      expect(plain(await heading.innerText())).toBe(proposed)
+      await page.keyboard.press('Enter')
       await expect.poll(async () => plain(await heading.innerText())).not.toBe(proposed)
       await expect
         .poll(() => page.evaluate(() => document.activeElement?.id ?? ''))
@@ -205,11 +200,10 @@ describe('the finder of causes', () => {
         .getByRole('button')
         .first()
         .focus()
-      for (let press = 0; press < MOST_PRESSES; press++) {
-        if (await page.evaluate(() => document.activeElement?.closest('.cause-rows') !== null)) return
-        await page.keyboard.press('Tab')
-      }
-      throw new Error('No press of Tab leads to the causes')
+      const arrived = () => page.evaluate(() => document.activeElement?.closest('.cause-rows') !== null)
+      let presses = 0
+      for (; presses < MOST_PRESSES && !(await arrived()); presses++) await page.keyboard.press('Tab')
+      expect(presses, 'no press of Tab leads to the causes').toBeLessThan(MOST_PRESSES)
     })
   })
 

@@ -21,7 +21,7 @@ const files: Record<string, string> = {
   '_astro/Bench.k.js': 'export const bench=6',
   '_astro/SmallBench.l.js': 'export const smallBench=7',
   'bench/x.json': '{"data":8}',
-  '_astro/worker.m.js': 'export const worker=9',
+  '_astro/worker-a1B2_c3D.js': 'export const worker=9',
   'causes/x.json': '{"questions":10}',
   'causes/knowledge/x.json': '{"signatures":11}',
 }

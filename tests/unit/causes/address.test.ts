@@ -25,7 +25,7 @@ const whole = after(
   typed('header-gauge.full', '45 psi'),
   typed('exhaust-3.full', '412'),
   { type: 'now', now: 'idle' },
-  { type: 'skip', check: 'return-glass.full' },
+  { type: 'skip', check: 'header-pressure' },
   { type: 'found', found: 'strainer-cover-draws-air' },
   { type: 'note', note: 'O-ring pinched; replaced & tested = dry.' },
 )
