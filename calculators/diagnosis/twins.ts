@@ -1,7 +1,7 @@
 import type { OperatingState } from '../circuit/types.ts'
 import { operatingStates } from '../circuit/types.ts'
 import { measureOf } from './items.ts'
-import { nodesOf, predictFault, predictHealth, type Prediction } from './predict.ts'
+import { feltOf, lookOf, meanOf, nodesOf, predictFault, predictHealth, type Prediction } from './predict.ts'
 import type { Knowledge, KnownCheck } from './types.ts'
 
 /** Summed squares of deviations below which two sets of readings are not told apart. Common practice. */
@@ -20,17 +20,14 @@ function rowOf(knowledge: Knowledge, prediction: Prediction): Row {
   const { signatures } = knowledge
   const each = <Value>(of: (state: OperatingState) => Value[]): Value[] => operatingStates.flatMap(of)
   const readings = each((state) =>
-    signatures.states[state].readings.map((_, place) => prediction.reading(state, place)[0]),
+    signatures.states[state].readings.map((_, place) => meanOf(prediction, state, place)),
   )
   const measures = each((state) =>
     signatures.states[state].readings.map((_, place) => measureOf(knowledge, state, place)),
   )
   const looks = each((state) => [
-    ...signatures.glasses.map((_, place) => {
-      const [[first, share] = ['', 1], other] = prediction.glass(state, place)
-      return share >= 0.5 ? first : (other?.[0] ?? first)
-    }),
-    ...signatures.felt.map((_, place) => String(prediction.felt(state, place) >= 0.5)),
+    ...signatures.glasses.map((_, place) => lookOf(prediction, state, place)),
+    ...signatures.felt.map((_, place) => String(feltOf(prediction, state, place) >= 0.5)),
   ])
   return {
     readings,
