@@ -211,7 +211,13 @@ function toldItem({ observables, told }: Knowledge, observation: Observation): N
   }
 }
 
-function itemOf(knowledge: Knowledge, observation: Observation): Item | undefined {
+/**
+ * What a person told, ready to be held against causes.
+ * @param knowledge of the circuit
+ * @param observation that was made
+ * @returns the item; undefined where the circuit cannot show it
+ */
+export function itemOf(knowledge: Knowledge, observation: Observation): Item | undefined {
   const { signatures, observables } = knowledge
   const { id, state, value } = observation
   const observable = observables[observableId(id)]
@@ -231,14 +237,4 @@ function itemOf(knowledge: Knowledge, observation: Observation): Item | undefine
     shares: saidShares(values, observable.mistaken, String(value)),
     count: values.length,
   }
-}
-
-/**
- * What a person told, ready to be held against causes.
- * @param knowledge of the circuit
- * @param observations that were made; what the circuit cannot show is passed over
- * @returns one item for each, in their order
- */
-export function itemsOf(knowledge: Knowledge, observations: readonly Observation[]): Item[] {
-  return observations.flatMap((observation) => itemOf(knowledge, observation) ?? [])
 }

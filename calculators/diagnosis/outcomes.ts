@@ -2,7 +2,7 @@ import type { CheckData } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
 import { normalTail } from '../statistics/normal.ts'
 import { findShare, measureOf, observableId, saidShares } from './items.ts'
-import type { Prediction } from './predict.ts'
+import { feltOf, FELT_RIGHT, looksOf, meanOf, type Prediction } from './predict.ts'
 import type { Knowledge } from './types.ts'
 
 /** One thing that a check tells: shares of what it may say, with a cause at one severity. */
@@ -34,7 +34,7 @@ function readingFeatures(
   left: readonly Prediction[],
 ): Feature[] {
   const measures = places.map((place) => measureOf(knowledge, state, place))
-  const meansOf = (prediction: Prediction) => places.map((place) => prediction.reading(state, place)[0])
+  const meansOf = (prediction: Prediction) => places.map((place) => meanOf(prediction, state, place))
   const derived = (means: readonly number[]): number[] => {
     if (means.length <= MANY) return [...means]
     const sorted = means.toSorted((a, b) => a - b)
@@ -65,10 +65,10 @@ function glassFeature(knowledge: Knowledge, state: OperatingState, id: string): 
   const values = Object.keys(observable.values)
   const said = values.map((value) => saidShares(values, observable.mistaken, value))
   return [
-    (prediction) =>
-      said.map((shares) =>
-        prediction.glass(state, place).reduce((sum, [there, share]) => sum + share * (shares[there] ?? 0), 0),
-      ),
+    (prediction) => {
+      const { one, other, share } = looksOf(prediction, state, place)
+      return said.map((shares) => (1 - share) * (shares[one] ?? 0) + share * (shares[other] ?? 0))
+    },
   ]
 }
 
@@ -102,7 +102,8 @@ export function featuresOf(
     for (const part of check.feels)
       if (!done.has(`${check.id} ${state}`))
         features.push((prediction) => {
-          const passes = 0.9 * prediction.felt(state, signatures.felt.indexOf(part)) + 0.05
+          const share = feltOf(prediction, state, signatures.felt.indexOf(part))
+          const passes = FELT_RIGHT * share + (1 - FELT_RIGHT) * (1 - share)
           return [passes, 1 - passes]
         })
   }
