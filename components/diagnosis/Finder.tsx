@@ -8,6 +8,7 @@ import { inMinutes } from '../exercise/words.ts'
 import { printEvent } from '../layout/print-event.ts'
 import { useSettled } from '../layout/settled.ts'
 import { unitSystem } from '../settings/unit-system.ts'
+import { statedAccuracies } from './accuracies.ts'
 import { CIRCUIT_KEY, readAddress, writeAddress } from './address.ts'
 import {
   apply,
@@ -69,9 +70,10 @@ export function Finder({ htmlId, offer, circuits }: Props) {
   useExpressions(specs, state.gauges, sendToGauges)
 
   const observations = useUnchanged(observationsOf(offer, state))
+  const accuracies = useUnchanged(statedAccuracies(offer.questions, state.gauges.fields))
   const usual = circuits[0]?.id ?? offer.circuit
   const knowledge = circuits.find(({ id }) => id === offer.circuit)?.knowledge ?? ''
-  const { causes, next, status, again } = useReckoned(knowledge, observations, state.now)
+  const { causes, next, status, again } = useReckoned(knowledge, observations, accuracies, state.now)
 
   const write = useCallback(
     () => showInAddress(writeAddress(offer, state, usual, location.search.slice(1))),
@@ -169,7 +171,7 @@ export function Finder({ htmlId, offer, circuits }: Props) {
   )
 }
 
-/** The same array for as long as it says the same: what does not change what was told asks nothing anew. */
+/** The same value for as long as it says the same: what does not change what was told asks nothing anew. */
 function useUnchanged<Value>(value: Value): Value {
   const text = JSON.stringify(value)
   // oxlint-disable-next-line react-hooks/exhaustive-deps -- the text says all that the value does
@@ -219,15 +221,20 @@ interface SpokenProps extends FinderShared {
 }
 
 /** Tells a screen reader what comes first now, once the answering pauses. */
-function Spoken({ offer, found, next, touched, current }: SpokenProps) {
-  const words = found === undefined ? '' : spokenFindings(offer, found, next)
+function Spoken({ touched, current, ...shared }: SpokenProps) {
+  const { found, next } = shared
+  const words = found === undefined ? '' : spokenFindings(shared, found, next)
   const settled = useSettled(words, SPEECH_PAUSE_MS)
   return <output class="unseen">{touched && current && settled === words ? words : ''}</output>
 }
 
-function spokenFindings(offer: FinderOffer, found: FoundCauses, next: FoundNext | undefined): string {
+function spokenFindings(
+  { offer, state }: FinderShared,
+  found: FoundCauses,
+  next: FoundNext | undefined,
+): string {
   const [first] = shownRows(offer, found)
-  const proposed = next?.checks[0]
+  const proposed = next?.checks.find(({ check: id }) => !state.skipped.includes(id))
   const check = offer.checks.find(({ id }) => id === proposed?.check)
   const doubts = found.doubts.length > 0 ? `${found.verdict} ` : ''
   const cause = first === undefined ? '' : `First cause: ${rowInWords(first)}, ${first.percent} per cent.`

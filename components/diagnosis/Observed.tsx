@@ -1,8 +1,11 @@
 import { operatingStates, type OperatingState } from '../../calculators/circuit/types.ts'
+import { Field } from '../calculator/Field.tsx'
+import { accuracyKey, accuracySpecs, statedAccuracy } from './accuracies.ts'
 import { isAnswered } from './finder-state.ts'
-import { isExhaust, keyOf } from './keys.ts'
+import { fieldId, isExhaust, keyOf } from './keys.ts'
 import { Question } from './Question.tsx'
 import type { FinderShared } from './shared.ts'
+import { accuracyText } from './words.ts'
 
 /** What is told at any time, by where one looks for it and in the order of asking; what has no group is in the last. */
 const groups: readonly { readonly title: string; readonly ids: readonly string[] }[] = [
@@ -121,7 +124,51 @@ function GlassesAndGauges({ when, choose, ...shared }: Props) {
           <div class="gauges">{exhausts.map(({ id }) => question(id))}</div>
         </details>
       )}
+      <Instruments {...shared} />
     </section>
+  )
+}
+
+/** How right the instruments are, where they are better or worse than such instruments usually are. */
+function Instruments({ offer, specs, state, send, htmlId }: FinderShared) {
+  const fields = accuracySpecs(offer.questions).flatMap((spec) => {
+    const field = state.gauges.fields[spec.id]
+    const question = offer.questions.find((one) => one.kind !== undefined && accuracyKey(one) === spec.id)
+    return field === undefined || question === undefined ? [] : [{ spec, field, question }]
+  })
+  const stated = fields.filter(({ field }) => field.text.trim() !== '')
+  return (
+    <details class="observed-group" open={stated.length > 0}>
+      <summary>
+        How right the gauges are
+        <Count of={stated.length} />
+      </summary>
+      <div class="gauges">
+        {fields.map(({ spec, field, question }) => {
+          const { reading, text } = field
+          const empty = text.trim() === ''
+          const refused = reading !== 'waiting' && !reading.ok ? reading : undefined
+          const nought = { reason: 'it is not above nought', accepted: 'a figure above 0' }
+          const wrong = refused ?? (statedAccuracy(field) === undefined ? nought : undefined)
+          return (
+            <div key={spec.id} class="question gauge">
+              <Field
+                htmlId={fieldId(htmlId, spec.id)}
+                spec={specs[spec.id] ?? spec}
+                field={field}
+                help={`Empty: ± ${accuracyText(question, question.accuracy ?? 0, state.gauges.system)}.`}
+                problem={
+                  empty || reading === 'waiting' || wrong === undefined
+                    ? undefined
+                    : { label: spec.label, read: text, ...wrong }
+                }
+                send={(action) => send({ type: 'gauge', action })}
+              />
+            </div>
+          )
+        })}
+      </div>
+    </details>
   )
 }
 

@@ -69,7 +69,7 @@ function Gauge({ place, one, offer, specs, state, send, found }: Props) {
         htmlId={fieldId(place, key)}
         spec={named}
         field={field}
-        help={accuracyInWords(question, state.gauges.system)}
+        help={accuracyInWords(question, state)}
         problem={refused && { label: named.label, read: text, ...refused }}
         send={change}
       />

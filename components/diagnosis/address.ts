@@ -89,14 +89,14 @@ function readAnswer(
   value: string,
 ): FinderState | string {
   const asked = askedOf(offer.questions).get(key)
-  if (asked === undefined)
-    return `Read ${quote(key)}, which cannot be told of this circuit, or no longer by this name. It was left out.`
-  const { label, values } = asked.question
   const spec = specs[key]
+  if (asked === undefined && spec === undefined)
+    return `Read ${quote(key)}, which cannot be told of this circuit, or no longer by this name. It was left out.`
+  const label = asked?.question.label ?? spec?.label ?? key
   if (spec === undefined) {
-    if (values !== undefined && Object.hasOwn(values, value))
-      return { ...before, said: { ...before.said, [key]: value } }
-    return `${label}: read ${quote(value)}; accepted: ${Object.keys(values ?? {}).join(', ')}. It was left as not looked at.`
+    const values = asked?.question.values ?? {}
+    if (Object.hasOwn(values, value)) return { ...before, said: { ...before.said, [key]: value } }
+    return `${label}: read ${quote(value)}; accepted: ${Object.keys(values).join(', ')}. It was left as not looked at.`
   }
   if (value.length > LONGEST_TEXT)
     return `${label}: read ${value.length} characters; accepted: at most ${LONGEST_TEXT}. It was left empty.`
@@ -151,7 +151,8 @@ export function readAddress(
 
 /** What the address says of a state: nothing for the form as it starts. */
 function entriesOf(offer: FinderOffer, state: FinderState): [string, string][] {
-  const answers = [...askedOf(offer.questions).keys()].flatMap((key): [string, string][] => {
+  const keys = new Set([...askedOf(offer.questions).keys(), ...Object.keys(state.gauges.fields)])
+  const answers = [...keys].flatMap((key): [string, string][] => {
     const value = state.said[key]
     if (value !== undefined) return [[key, value]]
     const field = state.gauges.fields[key]

@@ -5,6 +5,7 @@ import { kindOf } from '../../calculators/quantity/kinds.ts'
 import type { KindId, UnitSystem } from '../../calculators/quantity/types.ts'
 import { offeredUnits, unitFor, type FieldSpec, type FieldSpecs } from '../calculator/fields.ts'
 import { apply as applyToFields, fieldFrom, type Action, type FormState } from '../calculator/state.ts'
+import { accuracySpecs } from './accuracies.ts'
 import { askedOf } from './keys.ts'
 import type { FinderOffer } from './types.ts'
 
@@ -42,7 +43,7 @@ export type FinderAction =
 /** A position of the rack is read in per cent. */
 const usualUnit = (kind: KindId): string => (kind === 'ratio' ? '%' : kindOf(kind).preferred.si)
 
-/** The fields of all gauges of a circuit, one for each state in which they can be read. */
+/** The fields of all gauges of a circuit, one for each state in which they can be read, and how right each is. */
 export function gaugeSpecs(questions: readonly Tellable[]): FieldSpecs {
   const specs: Record<string, FieldSpec> = {}
   for (const [key, { question }] of askedOf(questions)) {
@@ -51,6 +52,7 @@ export function gaugeSpecs(questions: readonly Tellable[]): FieldSpecs {
     const units = offeredUnits({ kind })
     specs[key] = { id: key, input: key, label, symbol: '', kind, units, usualUnit: usualUnit(kind) }
   }
+  for (const spec of accuracySpecs(questions)) specs[spec.id] = spec
   return specs
 }
 

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { PlantState } from '../../calculators/checks/types.ts'
 import type { Observation } from '../../calculators/diagnosis/index.ts'
+import type { Accuracies } from './accuracies.ts'
 import type { FoundCauses, FoundNext } from './types.ts'
 import type { FromWorker, ToWorker } from './worker-messages.ts'
 
@@ -17,11 +18,13 @@ export interface Reckoned {
  * The ranking of what was told, reckoned in a worker.
  * @param knowledge address of what it rests on
  * @param observations that were made; a new array where they have changed
+ * @param accuracies of instruments that are not the usual ones; a new object where they have changed
  * @param now state of the plant
  */
 export function useReckoned(
   knowledge: string,
   observations: readonly Observation[],
+  accuracies: Accuracies,
   now: PlantState,
 ): Reckoned {
   const [causes, findCauses] = useState<FoundCauses>()
@@ -52,9 +55,9 @@ export function useReckoned(
   useEffect(() => {
     askedRef.current += 1
     setStatus((before) => (before === 'ready' ? 'behind' : before))
-    const message: ToWorker = { of: askedRef.current, knowledge, observations, now }
+    const message: ToWorker = { of: askedRef.current, knowledge, observations, accuracies, now }
     workerRef.current?.postMessage(message)
-  }, [knowledge, attempt, observations, now])
+  }, [knowledge, attempt, observations, accuracies, now])
 
   return { causes, next, status, again: () => tryAgain((count) => count + 1) }
 }

@@ -5,6 +5,7 @@ import { unitForSystem } from '../../calculators/quantity/kinds.ts'
 import type { UnitSystem } from '../../calculators/quantity/types.ts'
 import { spreadOf, type FieldSpecs } from '../calculator/fields.ts'
 import { shownQuantity } from '../calculator/state.ts'
+import { accuracyKey, statedAccuracy } from './accuracies.ts'
 import { isAnswered, OTHER, type FinderState } from './finder-state.ts'
 import { askedOf, type Asked } from './keys.ts'
 import type { FinderOffer, FoundGroup } from './types.ts'
@@ -71,12 +72,18 @@ export const causeInWords = (
 ): string =>
   cylinder === undefined ? titleOf(offer, fault) : `${titleOf(offer, fault)} (cylinder ${cylinder})`
 
-/** 'Taken as right within ± 10 kPa.' */
-export function accuracyInWords({ kind, accuracy }: Tellable, system: UnitSystem): string {
-  if (kind === undefined || accuracy === undefined) return ''
+/** 'Taken as right within ± 10 kPa.': as the person says, or as such an instrument usually is. */
+export function accuracyInWords(question: Tellable, { gauges }: FinderState): string {
+  const accuracy = statedAccuracy(gauges.fields[accuracyKey(question)]) ?? question.accuracy
+  return accuracy === undefined
+    ? ''
+    : `Taken as right within ± ${accuracyText(question, accuracy, gauges.system)}.`
+}
+
+export function accuracyText({ kind = 'ratio' }: Tellable, accuracy: number, system: UnitSystem): string {
   const spread = spreadOf[kind] ?? kind
-  const unit = kind === 'ratio' ? '%' : unitForSystem(spread, system)
-  return `Taken as right within ± ${formatIn(accuracy, spread, unit, { digits: ACCURACY_DIGITS })}.`
+  const unit = spread === 'ratio' ? '%' : unitForSystem(spread, system)
+  return formatIn(accuracy, spread, unit, { digits: ACCURACY_DIGITS })
 }
 
 const ACCURACY_DIGITS = 2

@@ -1,5 +1,6 @@
 import type { PlantState } from '../../calculators/checks/types.ts'
 import type { Observation } from '../../calculators/diagnosis/index.ts'
+import type { Accuracies } from './accuracies.ts'
 import type { FoundCauses, FoundNext } from './types.ts'
 
 export interface ToWorker {
@@ -8,6 +9,8 @@ export interface ToWorker {
   /** Address of what the ranking rests on. */
   readonly knowledge: string
   readonly observations: readonly Observation[]
+  /** Of instruments that are better or worse than the usual ones. */
+  readonly accuracies: Accuracies
   readonly now: PlantState
 }
 

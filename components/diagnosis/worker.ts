@@ -1,4 +1,5 @@
 import { unpackSignatures, type Knowledge } from '../../calculators/diagnosis/index.ts'
+import { withAccuracies, type Accuracies } from './accuracies.ts'
 import { findCauses, findNext } from './reckon.ts'
 import type { FromWorker, ToWorker } from './worker-messages.ts'
 import type { PackedKnowledge } from './types.ts'
@@ -20,9 +21,21 @@ const say = (message: FromWorker): void => postMessage(message)
 /** Lets a newer question come in. */
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done, 0))
 
-async function answer({ of, knowledge: address, observations, now }: ToWorker): Promise<void> {
-  known ??= fetchKnowledge(address)
-  const { knowledge, states } = await known
+let stated = { text: '{}', knowledge: undefined as Knowledge | undefined }
+
+/** The knowledge with the accuracies that were stated, kept as long as they are: much is reckoned once for each. */
+function inWhichOne(knowledge: Knowledge, accuracies: Accuracies): Knowledge {
+  const text = JSON.stringify(accuracies)
+  if (text === '{}') return knowledge
+  if (text !== stated.text) stated = { text, knowledge: withAccuracies(knowledge, accuracies) }
+  return stated.knowledge ?? knowledge
+}
+
+async function answer(question: ToWorker): Promise<void> {
+  const { of, observations, accuracies, now } = question
+  known ??= fetchKnowledge(question.knowledge)
+  const { knowledge: usual, states } = await known
+  const knowledge = inWhichOne(usual, accuracies)
   if (waiting !== undefined) return
   const { ranking, causes } = findCauses(knowledge, observations)
   say({ of, causes })

@@ -24,6 +24,7 @@ const whole = after(
   { type: 'say', key: 'wet-the-joints', value: 'find-1' },
   typed('header-gauge.full', '45 psi'),
   typed('exhaust-3.full', '412'),
+  typed('header-gauge.accuracy', '2 psi'),
   { type: 'now', now: 'idle' },
   { type: 'skip', check: 'header-pressure' },
   { type: 'found', found: 'strainer-cover-draws-air' },

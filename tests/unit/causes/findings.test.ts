@@ -2,6 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { checkStates } from '../../../calculators/terminal/content.ts'
 import type { Observation } from '../../../calculators/diagnosis/index.ts'
 import { rank } from '../../../calculators/diagnosis/rank.ts'
+import {
+  statedAccuracies,
+  withAccuracies,
+  type Accuracies,
+} from '../../../components/diagnosis/accuracies.ts'
 import { apply, startState } from '../../../components/diagnosis/finder-state.ts'
 import { findCauses, findNext } from '../../../components/diagnosis/reckon.ts'
 import { rowInWords, shownRows } from '../../../components/diagnosis/rows.ts'
@@ -52,6 +57,30 @@ describe('what the page is told by the worker', () => {
   it('asks about a reading that cannot be right at its field', () => {
     const { doubts } = found([seen('suction-vacuum-gauge', 'full', 900_000)])
     expect(doubts.map(({ key }) => key)).toEqual(['suction-vacuum-gauge.full'])
+  })
+})
+
+describe('a gauge of which the person says how right it is', () => {
+  const stated = (text: string) => {
+    const state = apply(specs, startState(specs, 'si'), {
+      type: 'gauge',
+      action: { type: 'type', field: 'header-gauge.accuracy', text },
+    })
+    return statedAccuracies(offer.questions, state.gauges.fields)
+  }
+  const { readings, health } = knowledge.signatures.states.full
+  const usual = health.readings[readings.findIndex(({ id }) => id === 'header-gauge')] ?? 0
+  const low = seen('header-gauge', 'full', 0.7 * usual)
+  const healthy = (accuracies: Accuracies) =>
+    findCauses(withAccuracies(knowledge, accuracies), [low]).causes.healthy
+
+  it('is taken as the usual one where nothing, nought or nonsense is said', () => {
+    for (const text of ['', '0', '-5 kPa', 'quite good']) expect(stated(text)).toEqual({})
+    expect(stated('20 kPa')).toEqual({ 'header-gauge': 20_000 })
+  })
+
+  it('speaks the less against a sound plant the worse it is', () => {
+    expect(healthy(stated('150 kPa'))).toBeGreaterThan(healthy({}))
   })
 })
 
