@@ -1,7 +1,7 @@
 import { stateMinutes } from '../checks/state-minutes.ts'
 import type { PlantState } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
-import { featuresOf, type Feature } from './outcomes.ts'
+import { featuresOf, together, type Feature } from './outcomes.ts'
 import type { Prediction } from './predict.ts'
 import type { Ranking } from './rank.ts'
 import type { Knowledge, KnownCheck, KnownStates } from './types.ts'
@@ -29,6 +29,8 @@ export interface NextCheck {
 const LEFT_FROM = 0.004
 /** From this share of causes on with which the engine is not run, it is not proposed. */
 const UNSAFE_FROM = 0.1
+/** Severities that stand for all of a cause. */
+const STANDING_FOR_ALL = 6
 /** A check that tells less is not worth the way. [bit] */
 const WORTH_A_LOOK = 0.02
 
@@ -37,53 +39,55 @@ interface Left {
   readonly predictions: readonly { readonly prediction: Prediction; readonly weight: number }[]
 }
 
-/** Shares of every joint outcome of the features, for one prediction. */
-function outcomes(features: readonly Feature[], prediction: Prediction): number[] {
-  return features.reduce<number[]>(
-    (all, feature) => {
-      const shares = feature(prediction)
-      return all.flatMap((share) => shares.map((other) => share * other))
-    },
-    [1],
-  )
-}
+const uncertain = (share: number): number => (share > 0 ? -share * Math.log2(share) : 0)
 
-const entropy = (shares: readonly number[]): number =>
-  shares.reduce((sum, share) => (share > 0 ? sum - share * Math.log2(share) : sum), 0)
-
+/** By how much the entropy over the causes is expected to fall. [bit] */
 function expectedGain(features: readonly Feature[], left: readonly Left[]): number {
-  const perCause = left.map(({ predictions }) =>
-    predictions.reduce<number[]>((sum, { prediction, weight }) => {
-      const shares = outcomes(features, prediction)
-      return shares.map((share, place) => (sum[place] ?? 0) + weight * share)
-    }, []),
-  )
-  const before = entropy(left.map(({ share }) => share))
-  const count = perCause[0]?.length ?? 0
-  let after = 0
-  for (let outcome = 0; outcome < count; outcome++) {
-    const joint = left.map(({ share }, place) => share * (perCause[place]?.[outcome] ?? 0))
-    const total = joint.reduce((sum, share) => sum + share, 0)
-    if (total > 0) after += total * entropy(joint.map((share) => share / total))
+  const byName = features.every((feature) => feature.byName)
+  const totals: number[] = []
+  let gain = 0
+  for (const { share, predictions } of left) {
+    gain += uncertain(share)
+    const outcomes: number[] = []
+    for (const { prediction, weight } of byName ? predictions.slice(0, 1) : predictions)
+      together(features.map(({ shares }) => shares(prediction))).forEach((one, place) => {
+        outcomes[place] = (outcomes[place] ?? 0) + (byName ? 1 : weight) * share * one
+      })
+    outcomes.forEach((joint, place) => {
+      totals[place] = (totals[place] ?? 0) + joint
+      gain -= uncertain(joint)
+    })
   }
-  return Math.max(0, before - after)
+  return Math.max(
+    0,
+    totals.reduce((sum, total) => sum + uncertain(total), gain),
+  )
 }
 
-/** Causes that are left, with shares that sum to one, each with the severities that weigh most. */
+/** A few predictions of equal weight that stand for all, evenly through their weights. */
+function standingFor(predictions: Left['predictions']): Left['predictions'] {
+  const whole = predictions.reduce((sum, { weight }) => sum + weight, 0)
+  let passed = 0
+  let chosen = 0
+  return predictions.flatMap(({ prediction, weight }) => {
+    passed += weight / whole
+    const before = chosen
+    chosen = Math.max(before, Math.floor(STANDING_FOR_ALL * passed + 0.5))
+    return chosen > before ? [{ prediction, weight: (chosen - before) / STANDING_FOR_ALL }] : []
+  })
+}
+
+/** Causes that are left, with shares that sum to one, each with a few of its severities. */
 function leftOf({ causes, healthy }: Ranking): Left[] {
   const all = [
     { share: healthy.share, predictions: healthy.predictions },
     ...causes.map(({ share, alone }) => ({ share, predictions: alone.predictions })),
   ].filter(({ share }) => share >= LEFT_FROM)
   const sum = all.reduce((total, { share }) => total + share, 0)
-  return all.map(({ share, predictions }) => {
-    const heavy = predictions.toSorted((a, b) => b.weight - a.weight).slice(0, 8)
-    const weight = heavy.reduce((total, one) => total + one.weight, 0)
-    return {
-      share: share / sum,
-      predictions: heavy.map((one) => ({ ...one, weight: one.weight / weight })),
-    }
-  })
+  return all.map(({ share, predictions }) => ({
+    share: share / sum,
+    predictions: standingFor(predictions),
+  }))
 }
 
 function unsafe({ weights, faults, observables }: Knowledge, { causes, items }: Ranking): string | undefined {
