@@ -30,6 +30,7 @@ interface Expected {
 type Fill = (one: Expected, other: Expected, into: Float64Array, from: number) => void
 
 function fillReading(item: ReadingItem, health: number, misread: number): Fill {
+  const multiplies = item.multiplies && health > item.instrument
   return (one, other, into, from) => {
     let row = from
     for (let first = 0; first < one.means.length; first++) {
@@ -37,11 +38,13 @@ function fillReading(item: ReadingItem, health: number, misread: number): Fill {
       const doubt = one.doubts[first] as number
       for (let second = 0; second < other.means.length; second++) {
         const mean = other.means[second] as number
+        // Nothing is multiplied where health shows nothing.
+        const both = multiplies ? (mean * (one.means[first] as number)) / health : mean + departure
         const smaller = TOGETHER * Math.min(Math.abs(departure), Math.abs(mean - health))
         // An instrument does not show less than nothing.
         into[row++] = readingLikelihood(
           item,
-          Math.max(0, mean + departure),
+          Math.max(0, both),
           doubt + (other.doubts[second] as number) + smaller * smaller,
           misread,
         )
@@ -91,8 +94,8 @@ function fillOf(item: Exclude<Item, { from: 'named' }>, health: Prediction, misr
 }
 
 /**
- * How likely an observation is with two causes together, without solving the circuit for them: the departures of the
- * readings from health add up, with a doubt that grows with the smaller of the two; a glass shows the worse look. Where
+ * How likely an observation is with two causes together, without solving the circuit for them: the departures of
+ * pressures and temperatures from health add up, flows, drops and power are multiplied, with a doubt that grows with the smaller of the two; a glass shows the worse look. Where
  * one cause hides the other – a starved pump behind a shut valve – the truth is elsewhere, and the doubt only covers a
  * part of it.
  * @param knowledge of the circuit

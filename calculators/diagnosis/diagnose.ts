@@ -40,6 +40,6 @@ export function diagnose(
     ranking,
     groups,
     verdict: verdictOf(ranking, groups, doubts.length),
-    next: nextCheck(knowledge, ranking, states, now),
+    next: nextCheck(knowledge, ranking, observations, states, now),
   }
 }

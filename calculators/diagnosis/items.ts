@@ -20,6 +20,8 @@ export interface ReadingItem extends Common {
   readonly spread: number
   /** From the least to the largest that any cause shows, and a little more. [SI] */
   readonly span: number
+  /** Whether two causes together multiply its departures from health; else they add. */
+  readonly multiplies: boolean
   /** Number of the cylinder whose it is. */
   readonly cylinder?: number
 }
@@ -137,6 +139,7 @@ function readingItem(
   const place = readings.findIndex(({ id }) => id === observation.id)
   if (place < 0 || typeof observation.value !== 'number') return undefined
   const cylinder = cylinderOf(observation.id)
+  const observable = knowledge.observables[observableId(observation.id)]
   return {
     from: 'reading',
     observation,
@@ -145,6 +148,7 @@ function readingItem(
     place,
     value: observation.value,
     ...measureOf(knowledge, state, place),
+    multiplies: observable?.from === 'reading' && observable.together === 'multiply',
     ...(cylinder === undefined ? {} : { cylinder }),
   }
 }

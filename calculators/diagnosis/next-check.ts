@@ -1,10 +1,10 @@
 import { stateMinutes } from '../checks/state-minutes.ts'
-import type { PlantState } from '../checks/types.ts'
+import { plantStates, type PlantState } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
 import { featuresOf, together, type Feature } from './outcomes.ts'
 import type { Prediction } from './predict.ts'
 import type { Ranking } from './rank.ts'
-import type { Knowledge, KnownCheck, KnownStates } from './types.ts'
+import type { Knowledge, KnownCheck, KnownStates, NotWith, Observation } from './types.ts'
 
 export interface ProposedCheck {
   readonly check: KnownCheck
@@ -33,6 +33,9 @@ const UNSAFE_FROM = 0.1
 const STANDING_FOR_ALL = 6
 /** A check that tells less is not worth the way. [bit] */
 const WORTH_A_LOOK = 0.02
+
+/** The engine stands. */
+const STANDING: readonly PlantState[] = ['stopped', 'priming']
 
 interface Left {
   readonly share: number
@@ -90,24 +93,48 @@ function leftOf({ causes, healthy }: Ranking): Left[] {
   }))
 }
 
-function unsafe({ weights, faults, observables }: Knowledge, { causes, items }: Ranking): string | undefined {
-  for (const { observation } of items) {
-    const values = weights.doNotRun.told[observation.id] ?? []
-    if (values.includes(String(observation.value)))
-      return `${observables[observation.id]?.label ?? observation.id}: with what was told the engine is not run to learn more.`
-  }
-  const likely = causes.filter(({ fault }) => weights.doNotRun.faults.includes(fault))
+/** Why something is not to be done, by what was told, in doubt or not, or by what may be the cause. */
+function against(
+  { faults, observables }: Knowledge,
+  notWith: NotWith,
+  { causes }: Ranking,
+  told: readonly Observation[],
+): string | undefined {
+  for (const { id, value } of told)
+    if (notWith.told[id]?.includes(String(value)))
+      return `${observables[id]?.label ?? id}: with what was told`
+  const likely = causes.filter(({ fault }) => notWith.faults.includes(fault))
   const share = likely.reduce((sum, one) => sum + one.share, 0)
   if (share < UNSAFE_FROM) return undefined
-  const title = faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''
-  return `${title}: as long as this may be the cause, the engine is not run to learn more.`
+  return `${faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''}: as long as this may be the cause`
+}
+
+/** In which states the plant may be brought to learn more, and why not in all. */
+function safeStates(
+  knowledge: Knowledge,
+  ranking: Ranking,
+  told: readonly Observation[],
+): { readonly states: readonly PlantState[]; readonly doNotRun?: string } {
+  const { doNotRun, doNotPrime } = knowledge.weights
+  const noPump = against(knowledge, doNotPrime, ranking, told)
+  if (noPump !== undefined)
+    return {
+      states: ['stopped'],
+      doNotRun: `${noPump}, neither the engine nor the fuel pump is run to learn more.`,
+    }
+  const noEngine = against(knowledge, doNotRun, ranking, told)
+  return noEngine === undefined
+    ? { states: plantStates }
+    : { states: STANDING, doNotRun: `${noEngine}, the engine is not run to learn more.` }
 }
 
 /**
  * The checks that are expected to tell most for their effort: the fall of entropy over the causes that are left, for
- * each minute of work and way, with gauges, hands and spanners weighing more than a glance.
+ * each minute of work and way, with gauges, hands and spanners weighing more than a glance. No spanner is put to a plant
+ * whose engine runs, and none is run with a leak or a light fuel.
  * @param knowledge of the circuit
  * @param ranking of the causes so far
+ * @param told all that was told, what is in doubt too
  * @param states what it costs to bring the plant into a state [min]
  * @param now state of the plant
  * @returns proposals, the best first; none where nothing is left to learn
@@ -116,6 +143,7 @@ function unsafe({ weights, faults, observables }: Knowledge, { causes, items }: 
 export function nextCheck(
   knowledge: Knowledge,
   ranking: Ranking,
+  told: readonly Observation[],
   states: KnownStates,
   now: PlantState,
 ): NextCheck {
@@ -123,12 +151,14 @@ export function nextCheck(
   const left = leftOf(ranking)
   const predictions = left.flatMap((one) => one.predictions.map(({ prediction }) => prediction))
   const done = new Set(ranking.items.map(({ observation: { id, state } }) => `${id} ${state ?? ''}`))
-  const doNotRun = unsafe(knowledge, ranking)
+  const { doNotRun, ...safe } = safeStates(knowledge, ranking, told)
   const proposals = checks
     .filter(({ circuits }) => circuits.includes(signatures.circuit))
     .flatMap((check) =>
       check.states
-        .filter((state) => doNotRun === undefined || state === 'stopped' || state === 'priming')
+        .filter(
+          (state) => safe.states.includes(state) && (check.kind !== 'spanner' || STANDING.includes(state)),
+        )
         .flatMap((state): ProposedCheck[] => {
           const operating: OperatingState | undefined = state === 'stopped' ? undefined : state
           const features = featuresOf(knowledge, check, operating, done, predictions)

@@ -26,6 +26,8 @@ export interface ReadingObservable extends CommonObservable {
   readonly states: readonly OperatingState[]
   /** By how much sound plants of one kind differ among themselves, as a share of the value; one standard deviation. */
   readonly spread: number
+  /** Where two causes together multiply its departures from health, as of a flow and a drop; else they add. */
+  readonly together?: 'multiply' | undefined
 }
 
 /** What a person tells and the model does not give: sounds, smoke, smell, leaks, history. */
@@ -64,10 +66,15 @@ export interface Weights {
   /** Factor on the minutes of a check, by its kind: safety and access. */
   readonly effort: Readonly<Record<CheckData['kind'], number>>
   /** Causes and things told with which the engine is not to be run to learn more. */
-  readonly doNotRun: {
-    readonly faults: readonly string[]
-    readonly told: Readonly<Record<string, readonly string[]>>
-  }
+  readonly doNotRun: NotWith
+  /** Those with which the fuel pump is not to be run either. */
+  readonly doNotPrime: NotWith
+}
+
+/** Causes by id, and things told with their values. */
+export interface NotWith {
+  readonly faults: readonly string[]
+  readonly told: Readonly<Record<string, readonly string[]>>
 }
 
 /** What the model shows of one state at one severity. */
@@ -134,4 +141,6 @@ export interface Observation {
   readonly state?: OperatingState
   /** Id of a value, or a reading. [SI] */
   readonly value: string | number
+  /** That the person was asked whether the unit is right, and said that it is. */
+  readonly sure?: boolean
 }

@@ -5,7 +5,7 @@ import { nearest } from '../faults/nearest.ts'
 import { quoted } from './command.ts'
 import { isRecord, readNumber, RefusedInput, typeOf } from './read-inputs.ts'
 
-const FIELDS = ['id', 'state', 'value']
+const FIELDS = ['id', 'state', 'value', 'sure']
 
 function stateOf(field: string, known: Tellable, given: unknown): OperatingState | undefined {
   const accepted = known.states.join(', ')
@@ -77,7 +77,15 @@ export async function readObservations(knowledge: Knowledge, given: unknown): Pr
       )
     const state = stateOf(field, found, one['state'])
     const value = await valueOf(field, found, one['value'])
-    read.push({ id, value, ...(state === undefined ? {} : { state }) })
+    const { sure } = one
+    if (sure !== undefined && typeof sure !== 'boolean')
+      throw new RefusedInput(`${field}.sure`, `sure is ${typeOf(sure)}`, 'true or false')
+    read.push({
+      id,
+      value,
+      ...(state === undefined ? {} : { state }),
+      ...(sure === undefined ? {} : { sure }),
+    })
   }
   return read
 }

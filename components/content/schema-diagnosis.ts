@@ -46,6 +46,8 @@ const reading = z.strictObject({
   states,
   /** By how much sound plants differ: one standard deviation, a share of the value. */
   spread: z.number().positive().max(0.5),
+  /** Of flows and drops, to which two causes together each bring their factor. */
+  together: z.literal('multiply').optional(),
 })
 
 const toldObservable = z.strictObject({ from: z.literal('told'), ...common, values })
@@ -93,6 +95,24 @@ const byFrequency = z.strictObject({
   rare: z.number().positive(),
 })
 
+/** Causes, and things told, with which something is not to be done. */
+const notWith = z.strictObject({
+  faults: z.array(faultId),
+  told: z.record(z.string(), z.array(text)).superRefine((all, context) => {
+    const known = idsOfFile('diagnosis/observations.yaml')
+    for (const [id, said] of Object.entries(all)) {
+      const values = valuesOf('diagnosis/observations.yaml', id)
+      for (const value of said)
+        if (!values.includes(value))
+          context.addIssue({
+            code: 'custom',
+            path: [id],
+            message: `«${value}» is no value of «${id}»; allowed: ${values.join(', ') || known.join(', ')}`,
+          })
+    }
+  }),
+})
+
 /** What weighs causes and checks against one another. */
 export const weights = z.strictObject({
   frequency: byFrequency,
@@ -107,22 +127,8 @@ export const weights = z.strictObject({
     hand: z.number().min(1),
     spanner: z.number().min(1),
   }),
-  doNotRun: z.strictObject({
-    faults: z.array(faultId),
-    told: z.record(z.string(), z.array(text)).superRefine((all, context) => {
-      const known = idsOfFile('diagnosis/observations.yaml')
-      for (const [id, said] of Object.entries(all)) {
-        const values = valuesOf('diagnosis/observations.yaml', id)
-        for (const value of said)
-          if (!values.includes(value))
-            context.addIssue({
-              code: 'custom',
-              path: [id],
-              message: `«${value}» is no value of «${id}»; allowed: ${values.join(', ') || known.join(', ')}`,
-            })
-      }
-    }),
-  }),
+  doNotRun: notWith,
+  doNotPrime: notWith,
 })
 
 const observableIds = [...idsOfFile('diagnosis/observations.yaml'), ...idsOfFile('checks/checks.yaml')]

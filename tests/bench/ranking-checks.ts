@@ -99,9 +99,13 @@ export function checksToCause(
   const first = seen ? [look(knowledge, state, seen, 0, draw)] : []
   const here = knowledge.checks.filter(({ circuits }) => circuits.includes(knowledge.signatures.circuit))
   const proposed: Choose = (ranking, made, now) =>
-    nextCheck(knowledge, ranking, states, now).proposals.find(
-      (one) => !made.has(`${one.check.id} ${one.state}`),
-    )
+    nextCheck(
+      knowledge,
+      ranking,
+      ranking.items.map(({ observation }) => observation),
+      states,
+      now,
+    ).proposals.find((one) => !made.has(`${one.check.id} ${one.state}`))
   // In the order of the list, as a person works down a sheet: from a glance to the spanner, first while priming.
   const fixed: Choose = (_, made) => {
     const check = here.find(({ id }) => ![...made].some((key) => key.startsWith(`${id} `)))
