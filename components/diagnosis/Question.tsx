@@ -90,6 +90,11 @@ function Gauge({ place, one, offer, specs, state, send, found }: Props) {
               {`It is ${formatIn(perhaps.value, spec.kind, field.unit)}: ${perhaps.because}`}
             </button>
           )}
+          {doubt.mayStand && (
+            <button type="button" onClick={() => send({ type: 'sure', key })}>
+              It is right as it stands
+            </button>
+          )}
           <button type="button" onClick={() => change({ type: 'type', field: key, text: '' })}>
             Take it out
           </button>

@@ -71,6 +71,8 @@ function readEntry(
         ...before,
         skipped: value.split(' ').filter((check) => offer.checks.some(({ id }) => id === check)),
       }
+    case 'sure':
+      return { ...before, sure: value.split(' ').filter((one) => Object.hasOwn(specs, one)) }
     case 'found':
       return value === OTHER || offer.causes.some(({ id }) => id === value)
         ? { ...before, found: value }
@@ -162,6 +164,7 @@ function entriesOf(offer: FinderOffer, state: FinderState): [string, string][] {
     ['now', state.now === 'stopped' ? '' : state.now],
     ['from', state.from],
     ...answers,
+    ['sure', state.sure.join(' ')],
     ['skip', state.skipped.join(' ')],
     ['found', state.found],
     ['note', state.note],

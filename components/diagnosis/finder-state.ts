@@ -17,6 +17,8 @@ export interface FinderState {
   readonly said: Readonly<Record<string, string>>
   /** The fields of all gauges by key; an empty one was not read. */
   readonly gauges: FormState
+  /** Keys of readings of which the person was asked whether they are right, and said that they are. */
+  readonly sure: readonly string[]
   /** Ids of checks that cannot be made now. */
   readonly skipped: readonly string[]
   /** Id of the cause that was found in the end, OTHER, or empty as long as it is open. */
@@ -33,6 +35,7 @@ export const LONGEST_NOTE = 400
 export type FinderAction =
   | { readonly type: 'say'; readonly key: string; readonly value: string | undefined }
   | { readonly type: 'gauge'; readonly action: Action }
+  | { readonly type: 'sure'; readonly key: string }
   | { readonly type: 'now'; readonly now: PlantState }
   | { readonly type: 'skip'; readonly check: string }
   | { readonly type: 'unskip' }
@@ -67,6 +70,7 @@ export function startState(specs: FieldSpecs, system: UnitSystem): FinderState {
     now: 'stopped',
     said: {},
     gauges: { system, fields, choices: {}, tables: {}, outputUnits: {} },
+    sure: [],
     skipped: [],
     found: '',
     note: '',
@@ -83,8 +87,14 @@ export function apply(specs: FieldSpecs, state: FinderState, action: FinderActio
         said: action.value === undefined ? others : { ...others, [action.key]: action.value },
       }
     }
-    case 'gauge':
-      return { ...state, gauges: applyToFields(specs, state.gauges, action.action) }
+    case 'gauge': {
+      const { action: change } = action
+      // Another text is another reading: nobody has said that it is right.
+      const sure = change.type === 'type' ? state.sure.filter((key) => key !== change.field) : state.sure
+      return { ...state, sure, gauges: applyToFields(specs, state.gauges, change) }
+    }
+    case 'sure':
+      return { ...state, sure: [...state.sure, action.key] }
     case 'now':
       return { ...state, now: action.now }
     case 'skip':
@@ -101,14 +111,17 @@ export function apply(specs: FieldSpecs, state: FinderState, action: FinderActio
 }
 
 /** What was told, as the ranking takes it. A gauge that was not understood is not in it. */
-export function observationsOf({ questions }: FinderOffer, { said, gauges }: FinderState): Observation[] {
+export function observationsOf(
+  { questions }: FinderOffer,
+  { said, gauges, sure }: FinderState,
+): Observation[] {
   return [...askedOf(questions)].flatMap(([key, { question, state }]): Observation[] => {
     const common = { id: question.id, ...(state === undefined ? {} : { state }) }
     const value = said[key]
     if (value !== undefined) return [{ ...common, value }]
     const reading = gauges.fields[key]?.reading
     return reading !== undefined && reading !== 'waiting' && reading.ok
-      ? [{ ...common, value: reading.si }]
+      ? [{ ...common, value: reading.si, ...(sure.includes(key) ? { sure: true } : {}) }]
       : []
   })
 }

@@ -22,6 +22,14 @@ const WITH_REASONS = 12
 const PAIR_FROM = 0.05
 const SHOWN_PAIRS = 3
 
+/** Whether the doubt goes when the person says that the reading is right. */
+function mayStand(knowledge: Knowledge, observations: readonly Observation[], doubted: Observation): boolean {
+  const confirmed = observations.map((one) => (one === doubted ? { ...one, sure: true } : one))
+  return doubtsOf(knowledge, confirmed).sound.some(
+    (one) => keyOfObservation(one) === keyOfObservation(doubted),
+  )
+}
+
 /** Once a check has told the causes of a group apart, they are no group any more. */
 function toldApart(group: RankedGroup, made: ReadonlySet<string>): RankedGroup[] {
   if (!group.separating.some(({ id }) => made.has(id))) return [group]
@@ -68,6 +76,7 @@ export function findCauses(
     doubts: doubts.map(({ observation, says, perhaps }) => ({
       key: keyOfObservation(observation),
       says,
+      mayStand: mayStand(knowledge, observations, observation),
       ...(perhaps === undefined ? {} : { perhaps }),
     })),
     groups: groups
@@ -87,16 +96,18 @@ export function findCauses(
  * The checks to be made next.
  * @param knowledge of the circuit
  * @param ranking of the causes so far
+ * @param observations as they were told
  * @param states what it costs to bring the plant into a state [min]
  * @param now state of the plant
  */
 export function findNext(
   knowledge: Knowledge,
   ranking: Ranking,
+  observations: readonly Observation[],
   states: KnownStates,
   now: PlantState,
 ): FoundNext {
-  const { proposals, doNotRun } = nextCheck(knowledge, ranking, states, now)
+  const { proposals, doNotRun } = nextCheck(knowledge, ranking, observations, states, now)
   return {
     checks: proposals.map(({ check, state, minutes }) => ({ check: check.id, state, minutes })),
     ...(doNotRun === undefined ? {} : { doNotRun }),

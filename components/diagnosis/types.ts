@@ -59,6 +59,8 @@ export interface PackedKnowledge extends Omit<Knowledge, 'signatures'> {
 export interface FoundDoubt {
   readonly key: string
   readonly says: string
+  /** Whether it is settled by the person saying that the reading is right. */
+  readonly mayStand: boolean
   readonly perhaps?: { readonly value: number; readonly because: string }
 }
 

@@ -40,7 +40,7 @@ async function answer(question: ToWorker): Promise<void> {
   const { ranking, causes } = findCauses(knowledge, observations)
   say({ of, causes })
   await pause()
-  if (waiting === undefined) say({ of, next: findNext(knowledge, ranking, states, now) })
+  if (waiting === undefined) say({ of, next: findNext(knowledge, ranking, observations, states, now) })
 }
 
 async function work(): Promise<void> {

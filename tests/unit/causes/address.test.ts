@@ -25,6 +25,7 @@ const whole = after(
   typed('header-gauge.full', '45 psi'),
   typed('exhaust-3.full', '412'),
   typed('header-gauge.accuracy', '2 psi'),
+  { type: 'sure', key: 'header-gauge.full' },
   { type: 'now', now: 'idle' },
   { type: 'skip', check: 'header-pressure' },
   { type: 'found', found: 'strainer-cover-draws-air' },
@@ -98,6 +99,13 @@ describe('what was told', () => {
       typed('header-gauge.idle', ''),
     )
     expect(observationsOf(offer, state)).toEqual([])
+  })
+
+  it('takes back that a reading is right as soon as another one is typed', () => {
+    const sure = after(typed('header-gauge.full', '300'), { type: 'sure', key: 'header-gauge.full' })
+    expect(observationsOf(offer, sure)[0]?.sure).toBe(true)
+    const changed = apply(specs, sure, typed('header-gauge.full', '30'))
+    expect(observationsOf(offer, changed)[0]?.sure).toBeUndefined()
   })
 
   it('gives readings in SI, whatever the unit that was picked', () => {
