@@ -80,7 +80,7 @@ export function doubtsOf(
   observations: readonly Observation[],
 ): { readonly sound: readonly Observation[]; readonly doubts: readonly Doubt[] } {
   const twice = (observation: Observation): boolean =>
-    observations.some((other) => same(observation, other) && other.value !== observation.value)
+    observations.some((other) => same(observation, other) && !Object.is(other.value, observation.value))
   const once = observations.filter(
     (observation, index) => observations.findIndex((other) => same(observation, other)) === index,
   )

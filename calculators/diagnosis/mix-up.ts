@@ -15,30 +15,22 @@ export interface MixUp {
 
 type Reading = Observation & { readonly value: number; readonly state: OperatingState }
 
-const PRESSURES = {
-  psi: 6894.757,
-  kPa: 1000,
-  bar: 100_000,
-  inHg: 3386.389,
-  'kgf/cm²': 98_066.5,
-  MPa: 1e6,
-  Pa: 1,
-}
+const PRESSURES = { psi: 6894.757, kPa: 1000, bar: 100_000, inHg: 3386.389, 'kgf/cm²': 98_066.5 }
 
 /** Units of gauges in the trade by what they measure, each in SI; a reading in one is told in another. */
 const UNITS: Readonly<Partial<Record<KindId, Readonly<Record<string, number>>>>> = {
   gaugePressure: PRESSURES,
   pressureDifference: PRESSURES,
-  volumeFlow: { 'L/min': 1 / 60_000, 'US gal/min': 6.309_02e-5, 'm³/h': 1 / 3600, 'm³/s': 1 },
-  power: { kW: 1000, hp: 745.7, W: 1, MW: 1e6 },
+  volumeFlow: { 'L/min': 1 / 60_000, 'US gal/min': 6.309_02e-5, 'm³/h': 1 / 3600 },
+  power: { kW: 1000, hp: 745.7 },
   ratio: { '%': 0.01, 'a share of one': 1 },
 }
 
 /** Units that differ by less than this share are not told apart by a wrong value. */
 const NEARLY_THE_SAME = 0.1
 
-/** How often a reading is told in a wrong unit: our estimate. */
-const HOW_OFTEN = 0.01
+/** How often a reading in one unit is told in a certain other one: our estimate. */
+const HOW_OFTEN = 0.002
 
 /** A reading within so many deviations of health is not doubted. */
 const ORDINARY = 4
@@ -69,7 +61,11 @@ export function mixUpsOf(told: number, kind: KindId): MixUp[] {
   // No mix-up of units turns a pressure or a flow round.
   if (told <= 0) return []
   const all = Object.entries(UNITS[kind] ?? {})
-  return all.flatMap(([read, size]) =>
+  const thousands = [
+    { value: told * 1000, because: 'the thousands were left out' },
+    { value: told / 1000, because: 'it was told a thousand times too large' },
+  ]
+  const mixed = all.flatMap(([read, size]) =>
     all
       .filter(([, other]) => Math.abs(Math.log(size / other)) > NEARLY_THE_SAME)
       .map(([said, other]) => ({
@@ -77,6 +73,7 @@ export function mixUpsOf(told: number, kind: KindId): MixUp[] {
         because: `it was read in ${read} and told in ${said}`,
       })),
   )
+  return [...mixed, ...thousands]
 }
 
 /** Weights of all single causes at all severities, by how often they are met and by what else was told. */

@@ -95,14 +95,19 @@ function leftOf({ causes, healthy }: Ranking): Left[] {
 
 /** Why something is not to be done, by what was told, in doubt or not, or by what may be the cause. */
 function against(
-  { faults, observables }: Knowledge,
+  { faults, observables, checks }: Knowledge,
   notWith: NotWith,
   { causes }: Ranking,
   told: readonly Observation[],
 ): string | undefined {
-  for (const { id, value } of told)
+  for (const { id, value } of told) {
+    const check = checks.find((one) => one.id === id)
+    const find = check?.finds[Number(String(value).replace('find-', '')) - 1]
+    if (check && find?.faults.some((fault) => notWith.faults.includes(fault)))
+      return `${check.label}: with what was found`
     if (notWith.told[id]?.includes(String(value)))
       return `${observables[id]?.label ?? id}: with what was told`
+  }
   const likely = causes.filter(({ fault }) => notWith.faults.includes(fault))
   const share = likely.reduce((sum, one) => sum + one.share, 0)
   if (share < UNSAFE_FROM) return undefined

@@ -83,7 +83,7 @@ describe('the ranking', () => {
       seen('secondary-drop-gauge', 'full', 1e3),
       seen('return-flow', 'full', 0.00038),
       seen('header-temperature', 'full', 280),
-    ]
+    ].map((one) => ({ ...one, sure: true }))
     const ranking = rank(knowledge, all)
     expect(ranking.unknown).toBeGreaterThan(0.5)
     expect(verdict(all)).toContain('Nothing here fits')
