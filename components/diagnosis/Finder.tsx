@@ -58,7 +58,7 @@ export function Finder({ htmlId, offer, circuits }: Props) {
     [specs],
   )
   const [state, dispatch] = useReducer(reduce, opened.state)
-  const [when, choose] = useState(() => firstState(asked, opened.state))
+  const [when, choose] = useState(() => firstState(offer, asked, opened.state))
   /** Key of a question whose field is to take the focus once it is there. */
   const [wanted, show] = useState<string>()
   const [touched, touch] = useState(false)
@@ -133,8 +133,8 @@ export function Finder({ htmlId, offer, circuits }: Props) {
           {start && (
             <div class="finder-start">
               <p>
-                From the symptom <a href={start.href}>{start.title}</a>. What follows from it is filled in;
-                change it where you saw it otherwise.
+                From the symptom <a href={start.href}>{start.title}</a>. What it says is filled in; answer
+                what it leaves open, and change what you saw otherwise.
               </p>
               {start.asks.map((key) => {
                 const one = asked.get(key)
@@ -178,10 +178,12 @@ function useUnchanged<Value>(value: Value): Value {
   return useMemo(() => value, [text])
 }
 
-/** The state whose glasses are open first: that of the first answer. */
-function firstState(asked: FinderShared['asked'], state: FinderState) {
-  const answered = [...asked.values()].find((one) => one.state !== undefined && isAnswered(state, one.key))
-  return answered?.state ?? operatingStates[0]
+/** The state whose glasses are open first: that of the first answer, or of what the symptom asks. */
+function firstState(offer: FinderOffer, asked: FinderShared['asked'], state: FinderState) {
+  const answered = [...asked.values()].filter(({ key }) => isAnswered(state, key))
+  const toAnswer = offer.starts[state.from]?.asks.flatMap((key) => asked.get(key) ?? []) ?? []
+  const first = [...answered, ...toAnswer].find((one) => one.state !== undefined)
+  return first?.state ?? operatingStates[0]
 }
 
 /** On a phone: the first cause and the next check, always at the thumb. */
