@@ -30,6 +30,7 @@ export const collections = {
     schema: diagnosis.observable,
   }),
   told: defineCollection({ loader: file('content/diagnosis/told.yaml'), schema: diagnosis.told }),
+  starts: defineCollection({ loader: file('content/diagnosis/starts.yaml'), schema: diagnosis.start }),
   diagnosisWeights: defineCollection({
     loader: file('content/diagnosis/weights.yaml'),
     schema: diagnosis.weights,

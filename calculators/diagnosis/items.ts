@@ -1,3 +1,4 @@
+import type { CheckData } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
 import type { Knowledge, Observation, Signatures } from './types.ts'
 
@@ -19,6 +20,8 @@ export interface ReadingItem extends Common {
   readonly spread: number
   /** From the least to the largest that any cause shows, and a little more. [SI] */
   readonly span: number
+  /** Whether two causes together multiply its departures from health; else they add. */
+  readonly multiplies: boolean
   /** Number of the cylinder whose it is. */
   readonly cylinder?: number
 }
@@ -136,6 +139,7 @@ function readingItem(
   const place = readings.findIndex(({ id }) => id === observation.id)
   if (place < 0 || typeof observation.value !== 'number') return undefined
   const cylinder = cylinderOf(observation.id)
+  const observable = knowledge.observables[observableId(observation.id)]
   return {
     from: 'reading',
     observation,
@@ -144,6 +148,7 @@ function readingItem(
     place,
     value: observation.value,
     ...measureOf(knowledge, state, place),
+    multiplies: observable?.from === 'reading' && observable.together === 'multiply',
     ...(cylinder === undefined ? {} : { cylinder }),
   }
 }
@@ -174,7 +179,7 @@ function checkItem(knowledge: Knowledge, observation: Observation): Item | undef
 /** Share of inspections that say this find, where these causes are there. */
 export function findShare(
   { weights }: Knowledge,
-  { finds }: Knowledge['checks'][number],
+  { finds }: CheckData,
   value: string,
   faults: readonly string[],
 ): number {
@@ -210,7 +215,13 @@ function toldItem({ observables, told }: Knowledge, observation: Observation): N
   }
 }
 
-function itemOf(knowledge: Knowledge, observation: Observation): Item | undefined {
+/**
+ * What a person told, ready to be held against causes.
+ * @param knowledge of the circuit
+ * @param observation that was made
+ * @returns the item; undefined where the circuit cannot show it
+ */
+export function itemOf(knowledge: Knowledge, observation: Observation): Item | undefined {
   const { signatures, observables } = knowledge
   const { id, state, value } = observation
   const observable = observables[observableId(id)]
@@ -230,14 +241,4 @@ function itemOf(knowledge: Knowledge, observation: Observation): Item | undefine
     shares: saidShares(values, observable.mistaken, String(value)),
     count: values.length,
   }
-}
-
-/**
- * What a person told, ready to be held against causes.
- * @param knowledge of the circuit
- * @param observations that were made; what the circuit cannot show is passed over
- * @returns one item for each, in their order
- */
-export function itemsOf(knowledge: Knowledge, observations: readonly Observation[]): Item[] {
-  return observations.flatMap((observation) => itemOf(knowledge, observation) ?? [])
 }

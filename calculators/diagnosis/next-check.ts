@@ -1,14 +1,16 @@
 import { stateMinutes } from '../checks/state-minutes.ts'
-import type { CheckData, PlantState, StatesData } from '../checks/types.ts'
+import { plantStates, type PlantState } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
-import { featuresOf, type Feature } from './outcomes.ts'
+import { featuresOf, together, type Feature } from './outcomes.ts'
 import type { Prediction } from './predict.ts'
 import type { Ranking } from './rank.ts'
-import type { Knowledge } from './types.ts'
+import type { Knowledge, KnownCheck, KnownStates, NotWith, Observation } from './types.ts'
 
 export interface ProposedCheck {
-  readonly check: CheckData
+  readonly check: KnownCheck
   readonly state: PlantState
+  /** Of the check and of the state, by id. */
+  readonly cautions: readonly string[]
   /** By how much it is expected to lessen what is not known. [bit] */
   readonly tells: number
   /** Work, with bringing the plant into the state. [min] */
@@ -27,81 +29,117 @@ export interface NextCheck {
 const LEFT_FROM = 0.004
 /** From this share of causes on with which the engine is not run, it is not proposed. */
 const UNSAFE_FROM = 0.1
+/** Severities that stand for all of a cause. */
+const STANDING_FOR_ALL = 6
 /** A check that tells less is not worth the way. [bit] */
 const WORTH_A_LOOK = 0.02
+
+/** The engine stands. */
+const STANDING: readonly PlantState[] = ['stopped', 'priming']
 
 interface Left {
   readonly share: number
   readonly predictions: readonly { readonly prediction: Prediction; readonly weight: number }[]
 }
 
-/** Shares of every joint outcome of the features, for one prediction. */
-function outcomes(features: readonly Feature[], prediction: Prediction): number[] {
-  return features.reduce<number[]>(
-    (all, feature) => {
-      const shares = feature(prediction)
-      return all.flatMap((share) => shares.map((other) => share * other))
-    },
-    [1],
-  )
-}
+const uncertain = (share: number): number => (share > 0 ? -share * Math.log2(share) : 0)
 
-const entropy = (shares: readonly number[]): number =>
-  shares.reduce((sum, share) => (share > 0 ? sum - share * Math.log2(share) : sum), 0)
-
+/** By how much the entropy over the causes is expected to fall. [bit] */
 function expectedGain(features: readonly Feature[], left: readonly Left[]): number {
-  const perCause = left.map(({ predictions }) =>
-    predictions.reduce<number[]>((sum, { prediction, weight }) => {
-      const shares = outcomes(features, prediction)
-      return shares.map((share, place) => (sum[place] ?? 0) + weight * share)
-    }, []),
-  )
-  const before = entropy(left.map(({ share }) => share))
-  const count = perCause[0]?.length ?? 0
-  let after = 0
-  for (let outcome = 0; outcome < count; outcome++) {
-    const joint = left.map(({ share }, place) => share * (perCause[place]?.[outcome] ?? 0))
-    const total = joint.reduce((sum, share) => sum + share, 0)
-    if (total > 0) after += total * entropy(joint.map((share) => share / total))
+  const byName = features.every((feature) => feature.byName)
+  const totals: number[] = []
+  let gain = 0
+  for (const { share, predictions } of left) {
+    gain += uncertain(share)
+    const outcomes: number[] = []
+    for (const { prediction, weight } of byName ? predictions.slice(0, 1) : predictions)
+      together(features.map(({ shares }) => shares(prediction))).forEach((one, place) => {
+        outcomes[place] = (outcomes[place] ?? 0) + (byName ? 1 : weight) * share * one
+      })
+    outcomes.forEach((joint, place) => {
+      totals[place] = (totals[place] ?? 0) + joint
+      gain -= uncertain(joint)
+    })
   }
-  return Math.max(0, before - after)
+  return Math.max(
+    0,
+    totals.reduce((sum, total) => sum + uncertain(total), gain),
+  )
 }
 
-/** Causes that are left, with shares that sum to one, each with the severities that weigh most. */
+/** A few predictions of equal weight that stand for all, evenly through their weights. */
+function standingFor(predictions: Left['predictions']): Left['predictions'] {
+  const whole = predictions.reduce((sum, { weight }) => sum + weight, 0)
+  let passed = 0
+  let chosen = 0
+  return predictions.flatMap(({ prediction, weight }) => {
+    passed += weight / whole
+    const before = chosen
+    chosen = Math.max(before, Math.floor(STANDING_FOR_ALL * passed + 0.5))
+    return chosen > before ? [{ prediction, weight: (chosen - before) / STANDING_FOR_ALL }] : []
+  })
+}
+
+/** Causes that are left, with shares that sum to one, each with a few of its severities. */
 function leftOf({ causes, healthy }: Ranking): Left[] {
   const all = [
     { share: healthy.share, predictions: healthy.predictions },
     ...causes.map(({ share, alone }) => ({ share, predictions: alone.predictions })),
   ].filter(({ share }) => share >= LEFT_FROM)
   const sum = all.reduce((total, { share }) => total + share, 0)
-  return all.map(({ share, predictions }) => {
-    const heavy = predictions.toSorted((a, b) => b.weight - a.weight).slice(0, 8)
-    const weight = heavy.reduce((total, one) => total + one.weight, 0)
-    return {
-      share: share / sum,
-      predictions: heavy.map((one) => ({ ...one, weight: one.weight / weight })),
-    }
-  })
+  return all.map(({ share, predictions }) => ({
+    share: share / sum,
+    predictions: standingFor(predictions),
+  }))
 }
 
-function unsafe({ weights, faults, observables }: Knowledge, { causes, items }: Ranking): string | undefined {
-  for (const { observation } of items) {
-    const values = weights.doNotRun.told[observation.id] ?? []
-    if (values.includes(String(observation.value)))
-      return `${observables[observation.id]?.label ?? observation.id}: with what was told the engine is not run to learn more.`
+/** Why something is not to be done, by what was told, in doubt or not, or by what may be the cause. */
+function against(
+  { faults, observables, checks }: Knowledge,
+  notWith: NotWith,
+  { causes }: Ranking,
+  told: readonly Observation[],
+): string | undefined {
+  for (const { id, value } of told) {
+    const check = checks.find((one) => one.id === id)
+    const find = check?.finds[Number(String(value).replace('find-', '')) - 1]
+    if (check && find?.faults.some((fault) => notWith.faults.includes(fault)))
+      return `${check.label}: with what was found`
+    if (notWith.told[id]?.includes(String(value)))
+      return `${observables[id]?.label ?? id}: with what was told`
   }
-  const likely = causes.filter(({ fault }) => weights.doNotRun.faults.includes(fault))
+  const likely = causes.filter(({ fault }) => notWith.faults.includes(fault))
   const share = likely.reduce((sum, one) => sum + one.share, 0)
   if (share < UNSAFE_FROM) return undefined
-  const title = faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''
-  return `${title}: as long as this may be the cause, the engine is not run to learn more.`
+  return `${faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''}: as long as this may be the cause`
+}
+
+/** In which states the plant may be brought to learn more, and why not in all. */
+function safeStates(
+  knowledge: Knowledge,
+  ranking: Ranking,
+  told: readonly Observation[],
+): { readonly states: readonly PlantState[]; readonly doNotRun?: string } {
+  const { doNotRun, doNotPrime } = knowledge.weights
+  const noPump = against(knowledge, doNotPrime, ranking, told)
+  if (noPump !== undefined)
+    return {
+      states: ['stopped'],
+      doNotRun: `${noPump}, neither the engine nor the fuel pump is run to learn more.`,
+    }
+  const noEngine = against(knowledge, doNotRun, ranking, told)
+  return noEngine === undefined
+    ? { states: plantStates }
+    : { states: STANDING, doNotRun: `${noEngine}, the engine is not run to learn more.` }
 }
 
 /**
  * The checks that are expected to tell most for their effort: the fall of entropy over the causes that are left, for
- * each minute of work and way, with gauges, hands and spanners weighing more than a glance.
+ * each minute of work and way, with gauges, hands and spanners weighing more than a glance. No spanner is put to a plant
+ * whose engine runs, and none is run with a leak or a light fuel.
  * @param knowledge of the circuit
  * @param ranking of the causes so far
+ * @param told all that was told, what is in doubt too
  * @param states what it costs to bring the plant into a state [min]
  * @param now state of the plant
  * @returns proposals, the best first; none where nothing is left to learn
@@ -110,19 +148,22 @@ function unsafe({ weights, faults, observables }: Knowledge, { causes, items }: 
 export function nextCheck(
   knowledge: Knowledge,
   ranking: Ranking,
-  states: StatesData,
+  told: readonly Observation[],
+  states: KnownStates,
   now: PlantState,
 ): NextCheck {
   const { checks, signatures, weights } = knowledge
   const left = leftOf(ranking)
   const predictions = left.flatMap((one) => one.predictions.map(({ prediction }) => prediction))
   const done = new Set(ranking.items.map(({ observation: { id, state } }) => `${id} ${state ?? ''}`))
-  const doNotRun = unsafe(knowledge, ranking)
+  const { doNotRun, ...safe } = safeStates(knowledge, ranking, told)
   const proposals = checks
     .filter(({ circuits }) => circuits.includes(signatures.circuit))
     .flatMap((check) =>
       check.states
-        .filter((state) => doNotRun === undefined || state === 'stopped' || state === 'priming')
+        .filter(
+          (state) => safe.states.includes(state) && (check.kind !== 'spanner' || STANDING.includes(state)),
+        )
         .flatMap((state): ProposedCheck[] => {
           const operating: OperatingState | undefined = state === 'stopped' ? undefined : state
           const features = featuresOf(knowledge, check, operating, done, predictions)
@@ -131,7 +172,16 @@ export function nextCheck(
           const minutes = check.minutes + stateMinutes(now, state, states)
           return tells < WORTH_A_LOOK
             ? []
-            : [{ check, state, tells, minutes, worth: tells / (minutes * weights.effort[check.kind]) }]
+            : [
+                {
+                  check,
+                  state,
+                  cautions: [...new Set([...check.cautions, ...states[state].cautions])],
+                  tells,
+                  minutes,
+                  worth: tells / (minutes * weights.effort[check.kind]),
+                },
+              ]
         }),
     )
     .toSorted((a, b) => b.worth - a.worth)

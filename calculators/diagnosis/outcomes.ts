@@ -1,62 +1,97 @@
-import type { CheckData } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
 import { normalTail } from '../statistics/normal.ts'
 import { findShare, measureOf, observableId, saidShares } from './items.ts'
-import type { Prediction } from './predict.ts'
-import type { Knowledge } from './types.ts'
+import { feltOf, FELT_RIGHT, looksOf, meanOf, type Prediction } from './predict.ts'
+import type { Knowledge, KnownCheck } from './types.ts'
 
 /** One thing that a check tells: shares of what it may say, with a cause at one severity. */
-export type Feature = (prediction: Prediction) => number[]
+export interface Feature {
+  readonly shares: (prediction: Prediction) => readonly number[]
+  /** Whether the severity is all the same to it. */
+  readonly byName: boolean
+}
 
-/** Into so many steps a reading is divided, alone or with others of the same check. */
+/** Into so many steps a reading is divided, alone or with another of the same check. */
 const STEPS = 12
-const STEPS_WITH_OTHERS = 6
+const STEPS_WITH_ANOTHER = 6
 
 /** Of more readings than this, only how far the highest and the lowest stand off counts. */
 const MANY = 2
 
+/** Where the tail of the normal distribution is tabled: steps in one deviation, and how far out. */
+const FINE = 64
+const FARTHEST = 8
+
+const tails: number[] = []
+
+/** Upper tail, from a table made at its first use: enough for shares that are estimates. */
+function tailOf(z: number): number {
+  if (tails.length === 0)
+    for (let place = 0; place <= 2 * FARTHEST * FINE; place++) tails.push(normalTail(place / FINE - FARTHEST))
+  const place = Math.round((z + FARTHEST) * FINE)
+  return tails[Math.min(Math.max(place, 0), tails.length - 1)] as number
+}
+
 function steps(mean: number, deviation: number, edges: readonly number[]): number[] {
-  const above = edges.map((edge) => normalTail((edge - mean) / deviation))
-  return [1, ...above].map((share, place) => share - (above[place] ?? 0))
+  let above = 1
+  const shares = edges.map((edge) => {
+    const next = tailOf((edge - mean) / deviation)
+    const share = above - next
+    above = next
+    return share
+  })
+  shares.push(above)
+  return shares
 }
 
 /** Edges between steps, evenly over what the causes that are left may show. */
 function edgesOf(means: readonly number[], deviation: number, count: number): number[] {
-  const least = Math.min(...means) - deviation
-  const width = Math.max(...means) + deviation - least
-  return Array.from({ length: count - 1 }, (_, place) => least + (width * (place + 1)) / count)
+  const least = means.reduce((lowest, mean) => Math.min(lowest, mean), Infinity) - deviation
+  const largest = means.reduce((highest, mean) => Math.max(highest, mean), -Infinity) + deviation
+  return Array.from({ length: count - 1 }, (_, place) => least + ((largest - least) * (place + 1)) / count)
 }
 
-function readingFeatures(
+/** Of a few readings each, of many how far the highest and the lowest stand off the middle. */
+function derived(means: readonly number[]): readonly number[] {
+  if (means.length <= MANY) return means
+  const sorted = means.toSorted((a, b) => a - b)
+  const middle = sorted[Math.floor(sorted.length / 2)] ?? 0
+  return [(sorted.at(-1) ?? 0) - middle, middle - (sorted[0] ?? 0)]
+}
+
+function readingFeature(
   knowledge: Knowledge,
   state: OperatingState,
   places: readonly number[],
   left: readonly Prediction[],
-): Feature[] {
-  const measures = places.map((place) => measureOf(knowledge, state, place))
-  const meansOf = (prediction: Prediction) => places.map((place) => prediction.reading(state, place)[0])
-  const derived = (means: readonly number[]): number[] => {
-    if (means.length <= MANY) return [...means]
-    const sorted = means.toSorted((a, b) => a - b)
-    const middle = sorted[Math.floor(sorted.length / 2)] ?? 0
-    return [(sorted.at(-1) ?? 0) - middle, middle - (sorted[0] ?? 0)]
-  }
-  const all = left.map((prediction) => derived(meansOf(prediction)))
-  const count = (all[0]?.length ?? 0) > 1 ? STEPS_WITH_OTHERS : STEPS
-  return (all[0] ?? []).map((_, index): Feature => {
-    const measure = measures[Math.min(index, measures.length - 1)] ?? { instrument: 1, spread: 0 }
-    const typical = Math.max(
-      ...left.map((prediction) => meansOf(prediction)[Math.min(index, places.length - 1)] ?? 0),
-    )
-    const deviation = Math.hypot(measure.instrument, measure.spread * typical)
-    const edges = edgesOf(
-      all.map((means) => means[index] ?? 0),
-      deviation,
-      count,
-    )
-    return (prediction) => steps(derived(meansOf(prediction))[index] ?? 0, deviation, edges)
+): Feature {
+  const meansOf = (prediction: Prediction) => places.map((place) => meanOf(prediction, state, place))
+  const all = left.map(meansOf)
+  const standing = all.map(derived)
+  const count = standing.some(({ length }) => length > 1) ? STEPS_WITH_ANOTHER : STEPS
+  const axes = (standing[0] ?? []).map((_, index) => {
+    const place = Math.min(index, places.length - 1)
+    const { instrument, spread } = measureOf(knowledge, state, places[place] ?? 0)
+    const typical = all.reduce((largest, means) => Math.max(largest, means[place] ?? 0), 0)
+    const deviation = Math.hypot(instrument, spread * typical)
+    const means = standing.map((one) => one[index] ?? 0)
+    return { deviation, edges: edgesOf(means, deviation, count) }
   })
+  return {
+    byName: false,
+    shares: (prediction) => {
+      const own = derived(meansOf(prediction))
+      return together(axes.map(({ deviation, edges }, index) => steps(own[index] ?? 0, deviation, edges)))
+    },
+  }
 }
+
+/** Shares of every joint outcome of things that are independent. */
+export const together = (shares: readonly (readonly number[])[]): readonly number[] =>
+  shares.reduce(
+    (all, ones) => (all.length === 1 ? ones : all.flatMap((share) => ones.map((one) => share * one))),
+    [1],
+  )
 
 function glassFeature(knowledge: Knowledge, state: OperatingState, id: string): Feature[] {
   const observable = knowledge.observables[id]
@@ -65,11 +100,33 @@ function glassFeature(knowledge: Knowledge, state: OperatingState, id: string): 
   const values = Object.keys(observable.values)
   const said = values.map((value) => saidShares(values, observable.mistaken, value))
   return [
-    (prediction) =>
-      said.map((shares) =>
-        prediction.glass(state, place).reduce((sum, [there, share]) => sum + share * (shares[there] ?? 0), 0),
-      ),
+    {
+      byName: false,
+      shares: (prediction) => {
+        const { one, other, share } = looksOf(prediction, state, place)
+        return said.map((shares) => (1 - share) * (shares[one] ?? 0) + share * (shares[other] ?? 0))
+      },
+    },
   ]
+}
+
+function feltFeature(place: number, state: OperatingState): Feature {
+  return {
+    byName: false,
+    shares: (prediction) => {
+      const share = feltOf(prediction, state, place)
+      const passes = FELT_RIGHT * share + (1 - FELT_RIGHT) * (1 - share)
+      return [passes, 1 - passes]
+    },
+  }
+}
+
+function findFeature(knowledge: Knowledge, check: KnownCheck): Feature {
+  const values = [...check.finds.map((_, place) => `find-${place + 1}`), 'nothing']
+  return {
+    byName: true,
+    shares: ({ faults }) => values.map((value) => findShare(knowledge, check, value, faults)),
+  }
 }
 
 /**
@@ -83,7 +140,7 @@ function glassFeature(knowledge: Knowledge, state: OperatingState, id: string): 
  */
 export function featuresOf(
   knowledge: Knowledge,
-  check: CheckData,
+  check: KnownCheck,
   state: OperatingState | undefined,
   done: ReadonlySet<string>,
   left: readonly Prediction[],
@@ -98,17 +155,10 @@ export function featuresOf(
         observableId(id) === wanted && !done.has(`${id} ${state}`) ? [place] : [],
       ),
     )
-    if (places.length > 0) features.push(...readingFeatures(knowledge, state, places, left))
+    if (places.length > 0) features.push(readingFeature(knowledge, state, places, left))
     for (const part of check.feels)
-      if (!done.has(`${check.id} ${state}`))
-        features.push((prediction) => {
-          const passes = 0.9 * prediction.felt(state, signatures.felt.indexOf(part)) + 0.05
-          return [passes, 1 - passes]
-        })
+      if (!done.has(`${check.id} ${state}`)) features.push(feltFeature(signatures.felt.indexOf(part), state))
   }
-  if (check.finds.length > 0 && !done.has(`${check.id} `)) {
-    const values = [...check.finds.map((_, place) => `find-${place + 1}`), 'nothing']
-    features.push(({ faults }) => values.map((value) => findShare(knowledge, check, value, faults)))
-  }
+  if (check.finds.length > 0 && !done.has(`${check.id} `)) features.push(findFeature(knowledge, check))
   return features
 }

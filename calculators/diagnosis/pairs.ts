@@ -1,5 +1,6 @@
-import { expectedOf, explainByTwo, type Explanation, type Partner } from './explain-by.ts'
-import type { Item } from './items.ts'
+import type { Evidence } from './evidence.ts'
+import { explainByTwo, fitOfTwo, type Explanation } from './explain-by.ts'
+import { partnerOf, type Partner } from './rows.ts'
 import { twinsOf } from './twins.ts'
 import type { Knowledge } from './types.ts'
 
@@ -7,6 +8,11 @@ import type { Knowledge } from './types.ts'
 const FIRST = 5
 /** So many pairs are worth a closer look. */
 const CLOSER = 24
+
+interface Candidate {
+  readonly alone: Explanation
+  readonly partner: Partner
+}
 
 /** How well a cause accounts for what health does not: what it adds where it helps. */
 function helpOf(one: Explanation, healthy: Explanation): number {
@@ -18,10 +24,9 @@ function helpOf(one: Explanation, healthy: Explanation): number {
 }
 
 /** The best of each group that no reading tells apart. */
-function unlike(groups: readonly (readonly string[])[], ordered: readonly Partner[]): Partner[] {
+function unlike(groups: readonly (readonly string[])[], ordered: readonly Candidate[]): Candidate[] {
   const seen = new Set<unknown>()
-  return ordered.filter(({ alone }) => {
-    const [fault = ''] = alone.faults
+  return ordered.filter(({ partner: { fault } }) => {
     const group = groups.find((all) => all.includes(fault)) ?? fault
     if (seen.has(group)) return false
     seen.add(group)
@@ -35,7 +40,7 @@ function unlike(groups: readonly (readonly string[])[], ordered: readonly Partne
  * @param knowledge of the circuit
  * @param singles every cause explained alone
  * @param healthy health as an explanation
- * @param items that were observed
+ * @param evidence that was told
  * @param prior weight of two causes before anything was observed
  * @returns the pairs that were looked at closely
  */
@@ -43,33 +48,44 @@ export function pairsOf(
   knowledge: Knowledge,
   singles: readonly Explanation[],
   healthy: Explanation,
-  items: readonly Item[],
+  evidence: readonly Evidence[],
   prior: (faults: readonly string[]) => number,
 ): Explanation[] {
   // With a single observation there is nothing that two causes could share.
-  if (items.length < 2) return []
-  const partners = singles.map((alone): Partner => ({ alone, expected: expectedOf(knowledge, alone, items) }))
+  if (evidence.length < 2) return []
+  const candidates = singles.map((alone): Candidate => {
+    const { faults, cylinder } = alone
+    return { alone, partner: partnerOf(knowledge.signatures, faults[0] ?? '', cylinder) }
+  })
   const groups = twinsOf(knowledge)
   const best = (by: (one: Explanation) => number) =>
     unlike(
       groups,
-      partners.toSorted((a, b) => by(b.alone) - by(a.alone)),
+      candidates.toSorted((a, b) => by(b.alone) - by(a.alone)),
     ).slice(0, FIRST)
   const first = [
     ...new Set([...best(({ logLikelihood }) => logLikelihood), ...best((one) => helpOf(one, healthy))]),
   ]
+  // What is least usual in health tells most: a pair that does not fit is given up the sooner.
+  const telling = evidence
+    .map((one, place) => ({ one, usual: (healthy.perItem[place] ?? 0) / one.most }))
+    .toSorted((a, b) => a.usual - b.usual)
+    .map(({ one }) => one)
   const fits = Math.max(healthy.logLikelihood, ...singles.map(({ logLikelihood }) => logLikelihood))
   return first
     .flatMap((one, place) =>
-      partners
+      candidates
         .filter((other) => other !== one && !first.slice(0, place).includes(other))
-        .map((other) => {
-          const { faults, logLikelihood } = explainByTwo(knowledge, one, other, items, 2, fits)
-          return { one, other, fit: logLikelihood + Math.log(prior(faults)) }
-        }),
+        .map((other) => ({
+          one: one.partner,
+          other: other.partner,
+          fit:
+            fitOfTwo(one.partner, other.partner, telling, fits) +
+            Math.log(prior([one.partner.fault, other.partner.fault])),
+        })),
     )
     .filter(({ fit }) => Number.isFinite(fit))
     .toSorted((a, b) => b.fit - a.fit)
     .slice(0, CLOSER)
-    .map(({ one, other }) => explainByTwo(knowledge, one, other, items, 1))
+    .map(({ one, other }) => explainByTwo(one, other, evidence))
 }

@@ -1,5 +1,6 @@
-import { explainByHealth, explainByOne, type Explanation } from './explain-by.ts'
-import { itemsOf, type Item } from './items.ts'
+import { evidenceOf } from './evidence.ts'
+import { explainByOne, type Explanation } from './explain-by.ts'
+import type { Item } from './items.ts'
 import { pairsOf } from './pairs.ts'
 import { unknownLikelihood } from './predict.ts'
 import type { Knowledge, Observation } from './types.ts'
@@ -70,14 +71,11 @@ function usualOf(
  */
 export function rank(knowledge: Knowledge, observations: readonly Observation[]): Ranking {
   const { signatures, weights } = knowledge
-  // The same answers in another order are to give the same shares, to the last digit.
-  const key = ({ id, state, value }: Observation) => `${id} ${state ?? ''} ${value}`
-  const ordered = observations.toSorted((a, b) => (key(a) < key(b) ? -1 : 1))
-  const items = itemsOf(knowledge, ordered)
-  const healthy = explainByHealth(knowledge, items)
-  const singles = Object.keys(signatures.faults).map((fault) => explainByOne(knowledge, fault, items))
+  const evidence = evidenceOf(knowledge, observations)
+  const items = evidence.map(({ item }) => item)
+  const { healthy, singles } = explainByOne(signatures, evidence)
   const prior = priorOf(knowledge)
-  const pairs = pairsOf(knowledge, singles, healthy, items, prior)
+  const pairs = pairsOf(knowledge, singles, healthy, evidence, prior)
   const unknownLog = items.reduce(
     (sum, item, place) => sum + Math.log(unknownLikelihood(item, healthy.perItem[place] ?? 0)),
     Math.log(weights.unknown),

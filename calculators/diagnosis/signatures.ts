@@ -65,6 +65,13 @@ export function shownOf(source: SignatureSource, state: CircuitState): Shown {
   }
 }
 
+/** The cylinder at which the data lets a fault of a single cylinder sit. */
+function cylinderOf({ bends }: FaultData, circuit: string): number | undefined {
+  const [bend] = bends[circuit] ?? []
+  if (bend === undefined || !('part' in bend) || !Array.isArray(bend.cylinders)) return undefined
+  return bend.cylinders.length === 1 ? (bend.cylinders[0] as number) : undefined
+}
+
 function rested(state: CircuitState | NoState): CircuitState {
   if (state.ok) return state
   throw new Error(`The circuit does not come to rest in health: ${state.reason}`)
@@ -80,6 +87,7 @@ function rested(state: CircuitState | NoState): CircuitState {
  */
 export function computeSignatures(source: SignatureSource): Signatures {
   const { circuit, model } = source
+  const here = source.faults.filter(({ bends }) => Object.hasOwn(bends, circuit))
   const health = byState((state) => rested(solveWith(source, state, [])))
   const faultStates = (fault: FaultData, state: OperatingState): Shown[] => {
     let warm = health[state]
@@ -96,6 +104,12 @@ export function computeSignatures(source: SignatureSource): Signatures {
     glasses: health.priming.glasses.map(({ part }) => part),
     felt: feltChecks(source).flatMap(({ feels }) => feels),
     cylinders: model.cylinders,
+    atCylinder: Object.fromEntries(
+      here.flatMap((fault) => {
+        const cylinder = cylinderOf(fault, circuit)
+        return cylinder === undefined ? [] : [[fault.id, cylinder]]
+      }),
+    ),
     states: byState((state) => ({
       readings: health[state].readings.map(({ id, label, kind, accuracy }) => ({
         id,
@@ -106,9 +120,7 @@ export function computeSignatures(source: SignatureSource): Signatures {
       health: shownOf(source, health[state]),
     })),
     faults: Object.fromEntries(
-      source.faults
-        .filter(({ bends }) => Object.hasOwn(bends, circuit))
-        .map((fault) => [fault.id, byState((state) => faultStates(fault, state))]),
+      here.map((fault) => [fault.id, byState((state) => faultStates(fault, state))]),
     ),
   }
 }

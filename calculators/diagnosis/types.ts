@@ -1,5 +1,5 @@
 import type { OperatingState } from '../circuit/types.ts'
-import type { CheckData } from '../checks/types.ts'
+import type { CheckData, PlantState, StateData } from '../checks/types.ts'
 import type { FaultData } from '../faults/types.ts'
 import type { KindId } from '../quantity/types.ts'
 
@@ -26,6 +26,8 @@ export interface ReadingObservable extends CommonObservable {
   readonly states: readonly OperatingState[]
   /** By how much sound plants of one kind differ among themselves, as a share of the value; one standard deviation. */
   readonly spread: number
+  /** Where two causes together multiply its departures from health, as of a flow and a drop; else they add. */
+  readonly together?: 'multiply' | undefined
 }
 
 /** What a person tells and the model does not give: sounds, smoke, smell, leaks, history. */
@@ -64,10 +66,15 @@ export interface Weights {
   /** Factor on the minutes of a check, by its kind: safety and access. */
   readonly effort: Readonly<Record<CheckData['kind'], number>>
   /** Causes and things told with which the engine is not to be run to learn more. */
-  readonly doNotRun: {
-    readonly faults: readonly string[]
-    readonly told: Readonly<Record<string, readonly string[]>>
-  }
+  readonly doNotRun: NotWith
+  /** Those with which the fuel pump is not to be run either. */
+  readonly doNotPrime: NotWith
+}
+
+/** Causes by id, and things told with their values. */
+export interface NotWith {
+  readonly faults: readonly string[]
+  readonly told: Readonly<Record<string, readonly string[]>>
 }
 
 /** What the model shows of one state at one severity. */
@@ -95,6 +102,8 @@ export interface Signatures {
   readonly glasses: readonly string[]
   readonly felt: readonly string[]
   readonly cylinders: number
+  /** Faults of a single cylinder → the one at which they were solved, 1 upward. */
+  readonly atCylinder: Readonly<Record<string, number>>
   readonly states: Readonly<
     Record<OperatingState, { readonly readings: readonly ReadingKey[]; readonly health: Shown }>
   >
@@ -102,13 +111,26 @@ export interface Signatures {
   readonly faults: Readonly<Record<string, Readonly<Record<OperatingState, readonly Shown[]>>>>
 }
 
+/** What a ranking needs to know of a fault beside its signature. */
+export type KnownFault = Pick<FaultData, 'id' | 'title' | 'frequency'>
+
+/** A check with how it is made; cautions and procedure by id. */
+export interface KnownCheck extends CheckData {
+  readonly how: string
+  readonly cautions: readonly string[]
+  readonly procedure?: string | undefined
+}
+
+/** What bringing the plant into each state costs, with the cautions of the state by id. */
+export type KnownStates = Readonly<Record<PlantState, StateData & { readonly cautions: readonly string[] }>>
+
 /** All that a ranking rests on for one circuit. */
 export interface Knowledge {
   readonly signatures: Signatures
-  readonly faults: readonly FaultData[]
+  readonly faults: readonly KnownFault[]
   readonly observables: Readonly<Record<string, Observable>>
   readonly told: Readonly<Record<string, Told>>
-  readonly checks: readonly CheckData[]
+  readonly checks: readonly KnownCheck[]
   readonly weights: Weights
 }
 
@@ -119,4 +141,6 @@ export interface Observation {
   readonly state?: OperatingState
   /** Id of a value, or a reading. [SI] */
   readonly value: string | number
+  /** That the person was asked whether the unit is right, and said that it is. */
+  readonly sure?: boolean
 }

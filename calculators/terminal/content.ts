@@ -4,8 +4,7 @@ import { parse } from 'yaml'
 import type { SetPoint } from '../circuit/read-figures.ts'
 import type { FuelData } from '../circuit/read-model.ts'
 import type { CircuitData } from '../circuit/types.ts'
-import type { CheckData, StatesData } from '../checks/types.ts'
-import type { Knowledge, Weights } from '../diagnosis/types.ts'
+import type { Knowledge, KnownCheck, KnownStates, Weights } from '../diagnosis/types.ts'
 import type { FaultData } from '../faults/types.ts'
 
 /** The handbook's data, wherever the command is started. */
@@ -64,20 +63,13 @@ export function allFaults(): readonly FaultData[] {
   return idsOf('faults').map((id) => ({ ...(read('faults', id) as Omit<FaultData, 'id'>), id }))
 }
 
-/** A check with how it is made. */
-export interface CheckFile extends CheckData {
-  readonly how: string
-  readonly cautions: readonly string[]
-  readonly procedure?: string
-}
-
-export function allChecks(): readonly CheckFile[] {
-  const all = read('checks', 'checks') as Readonly<Record<string, Omit<CheckFile, 'id'>>>
+export function allChecks(): readonly KnownCheck[] {
+  const all = read('checks', 'checks') as Readonly<Record<string, Omit<KnownCheck, 'id'>>>
   const none = { glasses: [], readings: [], feels: [], finds: [] }
   return Object.entries(all).map(([id, check]) => ({ ...none, ...check, id }))
 }
 
-export const checkStates = (): StatesData => read('checks', 'states') as StatesData
+export const checkStates = (): KnownStates => read('checks', 'states') as KnownStates
 
 /** What is told, how likely, and what weighs causes. */
 export function diagnosisFile(): Pick<Knowledge, 'observables' | 'told' | 'weights'> {

@@ -2,8 +2,9 @@ import { createHash } from 'node:crypto'
 import { globSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { readCircuit } from '../circuit/read-model.ts'
+import { packSignatures, unpackSignatures, type PackedSignatures } from '../diagnosis/packed.ts'
 import { computeSignatures, type SignatureSource } from '../diagnosis/signatures.ts'
-import type { Knowledge, Signatures } from '../diagnosis/types.ts'
+import type { Knowledge } from '../diagnosis/types.ts'
 import { allChecks, allFaults, allFuels, circuitFile, diagnosisFile, plantFile } from './content.ts'
 import { RefusedInput } from './read-inputs.ts'
 
@@ -12,7 +13,7 @@ const KEPT_IN = join(PROJECT, 'node_modules', '.cache', 'clear-return')
 
 /** All that signatures hang on: the model's code and the data. */
 const HANG_ON =
-  'calculators/{checks,circuit,engine,faults,fuel,heat,hydraulics,quantity}/**/*.ts calculators/diagnosis/{glass-value,signatures}.ts content/{checks,circuits,faults,fuels,plants}/*.yaml'
+  'calculators/{checks,circuit,engine,faults,fuel,heat,hydraulics,quantity}/**/*.ts calculators/diagnosis/{glass-value,packed,signatures}.ts content/{checks,circuits,faults,fuels,plants}/*.yaml'
 
 function fingerprint(): string {
   const hash = createHash('sha256')
@@ -39,25 +40,30 @@ export function signatureSource(circuit: string): SignatureSource {
 }
 
 /** Signatures as they were computed the last time with the same code and data, or computed now and kept. */
-function signaturesOf(circuit: string): Signatures {
+export function packedSignaturesOf(circuit: string): PackedSignatures {
   const path = join(KEPT_IN, `${circuit}-${fingerprint()}.json`)
   try {
-    return JSON.parse(readFileSync(path, 'utf8')) as Signatures
+    return JSON.parse(readFileSync(path, 'utf8')) as PackedSignatures
   } catch {
-    const signatures = computeSignatures(signatureSource(circuit))
+    const packed = packSignatures(computeSignatures(signatureSource(circuit)))
     try {
       mkdirSync(KEPT_IN, { recursive: true })
       // Another process may read it at this moment.
-      writeFileSync(`${path}.${process.pid}`, JSON.stringify(signatures))
+      writeFileSync(`${path}.${process.pid}`, JSON.stringify(packed))
       renameSync(`${path}.${process.pid}`, path)
     } catch {
       // Where nothing can be kept they are computed each time.
     }
-    return signatures
+    return packed
   }
 }
 
-/** All that a ranking of a circuit's causes rests on. */
+/** All that a ranking of a circuit's causes rests on; with signatures as a page has them, so that both say the same. */
 export function knowledgeOf(circuit: string): Knowledge {
-  return { signatures: signaturesOf(circuit), faults: allFaults(), checks: allChecks(), ...diagnosisFile() }
+  return {
+    signatures: unpackSignatures(packedSignaturesOf(circuit)),
+    faults: allFaults(),
+    checks: allChecks(),
+    ...diagnosisFile(),
+  }
 }

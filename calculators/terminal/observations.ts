@@ -3,7 +3,7 @@ import type { Command } from './command.ts'
 import { refused } from './command.ts'
 import { idsOf } from './content.ts'
 import { knowledgeOf } from './knowledge.ts'
-import { tellables } from './read-observations.ts'
+import { tellables } from '../diagnosis/tellables.ts'
 
 export const observations: Command = {
   name: 'observations',

@@ -1,16 +1,19 @@
 import { plantStates, type PlantState } from '../checks/types.ts'
-import { doubtsOf, type Doubt } from '../diagnosis/doubts.ts'
-import { nextCheck, type NextCheck } from '../diagnosis/next-check.ts'
-import { rank, type RankedCause, type Ranking } from '../diagnosis/rank.ts'
-import { reasonsOf } from '../diagnosis/reasons.ts'
-import { separating, twinsOf } from '../diagnosis/twins.ts'
-import { verdictOf } from '../diagnosis/verdict.ts'
-import type { Knowledge } from '../diagnosis/types.ts'
+import {
+  diagnose,
+  reasonsOf,
+  type Doubt,
+  type Knowledge,
+  type NextCheck,
+  type RankedCause,
+  type RankedGroup,
+  type Ranking,
+} from '../diagnosis/index.ts'
 import { kindOf } from '../quantity/kinds.ts'
 import { formatForSystem } from '../quantity/format.ts'
 import type { Answer, Command } from './command.ts'
 import { quoted, refused } from './command.ts'
-import { allChecks, checkStates, faultFile } from './content.ts'
+import { checkStates, faultFile } from './content.ts'
 import { knowledgeOf } from './knowledge.ts'
 import { readObject, RefusedInput } from './read-inputs.ts'
 import { readObservations } from './read-observations.ts'
@@ -26,7 +29,6 @@ const digits = (share: number): number => Number(share.toPrecision(4))
 
 function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause) {
   const { title, confirm, procedure, procedureIn, cautions } = faultFile(cause.fault)
-  const twins = twinsOf(knowledge).find((group) => group.includes(cause.fault))
   return {
     fault: cause.fault,
     title,
@@ -37,20 +39,17 @@ function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause
       says: words,
       weight: digits(weight),
     })),
-    ...(twins
-      ? {
-          noReadingTellsItFrom: twins.filter((one) => one !== cause.fault),
-          whatWould: separating(
-            knowledge.checks.filter(({ circuits }) => circuits.includes(knowledge.signatures.circuit)),
-            twins,
-          ).map(({ id }) => id),
-        }
-      : {}),
     confirm,
     procedure: procedureIn?.[knowledge.signatures.circuit] ?? procedure,
     cautions,
   }
 }
+
+const printedGroup = ({ causes, share, separating }: RankedGroup) => ({
+  share: digits(share),
+  causes: causes.map(({ fault }) => fault),
+  whatTellsThemApart: separating.map(({ id, label }) => ({ check: id, label })),
+})
 
 function printedDoubt(knowledge: Knowledge, { observation, says, perhaps }: Doubt) {
   const { id, state, value } = observation
@@ -68,25 +67,19 @@ function printedDoubt(knowledge: Knowledge, { observation, says, perhaps }: Doub
   }
 }
 
-function printedNext({ proposals, doNotRun }: NextCheck) {
-  const files = allChecks()
-  return {
-    ...(doNotRun === undefined ? {} : { doNotRun }),
-    nextChecks: proposals.slice(0, SHOWN_CHECKS).map(({ check, state, tells, minutes }) => {
-      const file = files.find(({ id }) => id === check.id)
-      return {
-        check: check.id,
-        label: check.label,
-        state,
-        how: file?.how,
-        minutes,
-        tells: digits(tells),
-        cautions: file?.cautions,
-        ...(file?.procedure === undefined ? {} : { procedure: file.procedure }),
-      }
-    }),
-  }
-}
+const printedNext = ({ proposals, doNotRun }: NextCheck) => ({
+  ...(doNotRun === undefined ? {} : { doNotRun }),
+  nextChecks: proposals.slice(0, SHOWN_CHECKS).map(({ check, state, cautions, tells, minutes }) => ({
+    check: check.id,
+    label: check.label,
+    state,
+    how: check.how,
+    minutes,
+    tells: digits(tells),
+    cautions,
+    ...(check.procedure === undefined ? {} : { procedure: check.procedure }),
+  })),
+})
 
 function nowOf(given: unknown): PlantState {
   if (given === undefined) return 'stopped'
@@ -103,16 +96,19 @@ async function answerTo(text: string): Promise<Answer> {
     return refused(stray.slice(0, 40), `${quoted(stray)} is not a field`, FIELDS.join(', '))
   const now = nowOf(given['now'])
   const knowledge = knowledgeOf(whichCircuit(given))
-  const { sound, doubts } = doubtsOf(knowledge, await readObservations(knowledge, given['observations']))
-  const ranking = rank(knowledge, sound)
+  const observations = await readObservations(knowledge, given['observations'])
+  const { doubts, ranking, groups, verdict, next } = diagnose(knowledge, observations, checkStates(), now)
   return {
     json: {
-      verdict: verdictOf(ranking, doubts.length),
+      verdict,
       advice: 'Advice to a qualified person; the engine maker’s manual comes first.',
       questions: doubts.map((doubt) => printedDoubt(knowledge, doubt)),
       causes: ranking.causes
         .filter(({ share }, place) => place < SHOWN_CAUSES && share >= SHOWN_FROM)
         .map((cause) => printedCause(knowledge, ranking, cause)),
+      noReadingTellsApart: groups
+        .filter(({ causes, share }) => causes.length > 1 && share >= SHOWN_FROM)
+        .map(printedGroup),
       shares: {
         ...Object.fromEntries(ranking.causes.map(({ fault, share }) => [fault, share])),
         healthy: ranking.healthy.share,
@@ -121,7 +117,7 @@ async function answerTo(text: string): Promise<Answer> {
       twoTogether: ranking.pairs
         .filter(({ share }, place) => place < SHOWN_PAIRS && share >= SHOWN_FROM)
         .map(({ faults, share }) => ({ faults, share: digits(share) })),
-      ...printedNext(nextCheck(knowledge, ranking, checkStates(), now)),
+      ...printedNext(next),
     },
   }
 }

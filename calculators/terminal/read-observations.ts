@@ -1,73 +1,11 @@
-import { operatingStates, type OperatingState } from '../circuit/types.ts'
-import { observableId } from '../diagnosis/items.ts'
+import type { OperatingState } from '../circuit/types.ts'
+import { tellables, type Tellable } from '../diagnosis/tellables.ts'
 import type { Knowledge, Observation } from '../diagnosis/types.ts'
 import { nearest } from '../faults/nearest.ts'
-import type { KindId } from '../quantity/types.ts'
 import { quoted } from './command.ts'
 import { isRecord, readNumber, RefusedInput, typeOf } from './read-inputs.ts'
 
-const FIELDS = ['id', 'state', 'value']
-
-/** One thing that can be told of a circuit. */
-export interface Tellable {
-  readonly id: string
-  readonly label: string
-  readonly states: readonly OperatingState[]
-  /** Ids of values with what they mean; none for a reading. */
-  readonly values?: Readonly<Record<string, string>>
-  readonly kind?: KindId
-  readonly accuracy?: number
-}
-
-function readingsOf({ signatures, observables }: Knowledge): Tellable[] {
-  const found = new Map<string, Tellable>()
-  for (const state of operatingStates)
-    for (const { id, label, kind, accuracy } of signatures.states[state].readings) {
-      const observable = observables[observableId(id)]
-      if (observable?.from !== 'reading' || !observable.states.includes(state)) continue
-      const before = found.get(id)
-      found.set(id, { id, label, kind, accuracy, states: [...(before?.states ?? []), state] })
-    }
-  return [...found.values()]
-}
-
-/** What a check that a person makes can say, as values with their sentences. */
-function checksOf({ checks, signatures }: Knowledge): Tellable[] {
-  return checks
-    .filter(({ circuits }) => circuits.includes(signatures.circuit))
-    .flatMap((check): Tellable[] => {
-      const { id, label } = check
-      if (check.feels.length > 0)
-        return [
-          {
-            id,
-            label,
-            states: operatingStates.filter((state) => check.states.includes(state)),
-            values: { passes: 'Warm as the fuel, or with a hum.', still: 'Cool and still.' },
-          },
-        ]
-      if (check.finds.length === 0) return []
-      const finds = check.finds.map(({ says }, place) => [`find-${place + 1}`, says] as const)
-      return [
-        { id, label, states: [], values: { ...Object.fromEntries(finds), nothing: check.otherwise ?? '' } },
-      ]
-    })
-}
-
-/**
- * Everything that can be told of a circuit: glasses, instruments, what the model does not give, and checks made.
- * @param knowledge of the circuit
- */
-export function tellables(knowledge: Knowledge): Tellable[] {
-  const { observables, signatures } = knowledge
-  const chosen = Object.entries(observables).flatMap(([id, observable]): Tellable[] => {
-    const { label, circuits } = observable
-    if (observable.from === 'reading' || !circuits.includes(signatures.circuit)) return []
-    const states = observable.from === 'glass' ? observable.states : []
-    return [{ id, label, states, values: observable.values }]
-  })
-  return [...chosen, ...readingsOf(knowledge), ...checksOf(knowledge)]
-}
+const FIELDS = ['id', 'state', 'value', 'sure']
 
 function stateOf(field: string, known: Tellable, given: unknown): OperatingState | undefined {
   const accepted = known.states.join(', ')
@@ -139,7 +77,15 @@ export async function readObservations(knowledge: Knowledge, given: unknown): Pr
       )
     const state = stateOf(field, found, one['state'])
     const value = await valueOf(field, found, one['value'])
-    read.push({ id, value, ...(state === undefined ? {} : { state }) })
+    const { sure } = one
+    if (sure !== undefined && typeof sure !== 'boolean')
+      throw new RefusedInput(`${field}.sure`, `sure is ${typeOf(sure)}`, 'true or false')
+    read.push({
+      id,
+      value,
+      ...(state === undefined ? {} : { state }),
+      ...(sure === undefined ? {} : { sure }),
+    })
   }
   return read
 }

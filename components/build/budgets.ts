@@ -1,5 +1,5 @@
 /** What kind of page a budget is for, told by its address. */
-export type PageKind = 'start' | 'article' | 'calculator' | 'bench' | 'list'
+export type PageKind = 'start' | 'article' | 'calculator' | 'bench' | 'finder' | 'list'
 
 export interface Budget {
   /** Compressed bytes that a first view may fetch. */
@@ -21,6 +21,7 @@ export const budgets: Record<PageKind, Budget> = {
   article: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
   calculator: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
   bench: { html: 40 * KB, css: 20 * KB, script: 16 * KB },
+  finder: { html: 16 * KB, css: 20 * KB, script: 16 * KB },
   list: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
 }
 
@@ -35,6 +36,9 @@ export const benchBudget = 64 * KB
 
 /** Model and solver of a bench: a fifth of what the usual engine for water networks weighs in a browser. */
 export const modelBudget = 45 * KB
+
+/** What the finder of causes fetches besides for one circuit: its questions, the worker, and what the ranking rests on. */
+export const rankingBudget = 64 * KB
 
 /** The words by which a wrong spelling is mended: fetched once, when somebody first searches. */
 export const nearWordsBudget = 60 * KB

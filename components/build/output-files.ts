@@ -41,12 +41,12 @@ export class OutputFiles {
     return addresses.flatMap((address) => this.links(address, /\bimport\(\s*["'`](\.[^"'`]+)["'`]/g))
   }
 
-  /** Scripts whose file names begin with these, as those of the calculators do. */
+  /** Scripts whose file names begin with these, as those of the calculators do; a worker's mark follows a hyphen. */
   named(names: string[]): string[] {
     if (names.length === 0) return []
     const assets = join(this.folder, '_astro')
     return readdirSync(assets)
-      .filter((file) => file.endsWith('.js') && names.includes(file.split('.')[0] ?? ''))
+      .filter((file) => file.endsWith('.js') && names.includes(file.replace(/(\..*|-[\w-]{8}\.js)$/, '')))
       .map((file) => `${this.base}_astro/${file}`)
   }
 

@@ -23,7 +23,7 @@ export interface FieldSpec {
 export type FieldSpecs = Readonly<Record<string, FieldSpec>>
 
 /** The kind in which a spread of values is stated: a temperature is known to ± a temperature difference. */
-const spreadOf: Partial<Record<KindId, KindId>> = {
+export const spreadOf: Partial<Record<KindId, KindId>> = {
   temperature: 'temperatureDifference',
   gaugePressure: 'pressureDifference',
   absolutePressure: 'pressureDifference',

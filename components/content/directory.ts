@@ -60,6 +60,27 @@ export async function lessonPages(): Promise<PageEntry[]> {
     .map((entry) => ({ ...pageOfProse(entry, 'lesson'), title: lessonTitle(entry.data) }))
 }
 
+/** The page that ranks the causes of what was seen. */
+export const causesPage: PageEntry = {
+  path: '/causes/',
+  kind: 'symptom',
+  title: 'Find the cause from what you see',
+  summary:
+    'Say what the glasses, gauges, ears and nose tell; get the causes in order, and the check to make next.',
+  alsoCalled: [
+    'fault finder',
+    'fault finding',
+    'troubleshooting',
+    'troubleshooter',
+    'diagnosis',
+    'what is wrong',
+    'ranking of causes',
+    'next check',
+  ],
+  sources: [],
+  calculators: [],
+}
+
 /** The benches, one for each circuit; that of the plant shown first. */
 export async function benchPages(): Promise<PageEntry[]> {
   const shown = (await defaultPlant()).data.circuit
@@ -112,6 +133,7 @@ export async function tablePages(): Promise<PageEntry[]> {
 export async function allPages(): Promise<PageEntry[]> {
   return [
     ...(await symptomPages()),
+    causesPage,
     ...(await procedurePages()),
     ...(await circuitPages()),
     ...(await benchPages()),

@@ -1,6 +1,6 @@
 import { z } from 'astro/zod'
 import { operatingStates } from '../../calculators/circuit/types.ts'
-import { circuitId, faultId, list, sentence, text } from './fields.ts'
+import { circuitId, faultId, list, oneOf, sentence, text } from './fields.ts'
 import { idsOfFile, valuesOf } from './ids.ts'
 
 const share = z.number().min(0).max(1)
@@ -46,6 +46,8 @@ const reading = z.strictObject({
   states,
   /** By how much sound plants differ: one standard deviation, a share of the value. */
   spread: z.number().positive().max(0.5),
+  /** Of flows and drops, to which two causes together each bring their factor. */
+  together: z.literal('multiply').optional(),
 })
 
 const toldObservable = z.strictObject({ from: z.literal('told'), ...common, values })
@@ -93,6 +95,24 @@ const byFrequency = z.strictObject({
   rare: z.number().positive(),
 })
 
+/** Causes, and things told, with which something is not to be done. */
+const notWith = z.strictObject({
+  faults: z.array(faultId),
+  told: z.record(z.string(), z.array(text)).superRefine((all, context) => {
+    const known = idsOfFile('diagnosis/observations.yaml')
+    for (const [id, said] of Object.entries(all)) {
+      const values = valuesOf('diagnosis/observations.yaml', id)
+      for (const value of said)
+        if (!values.includes(value))
+          context.addIssue({
+            code: 'custom',
+            path: [id],
+            message: `«${value}» is no value of «${id}»; allowed: ${values.join(', ') || known.join(', ')}`,
+          })
+    }
+  }),
+})
+
 /** What weighs causes and checks against one another. */
 export const weights = z.strictObject({
   frequency: byFrequency,
@@ -107,20 +127,34 @@ export const weights = z.strictObject({
     hand: z.number().min(1),
     spanner: z.number().min(1),
   }),
-  doNotRun: z.strictObject({
-    faults: z.array(faultId),
-    told: z.record(z.string(), z.array(text)).superRefine((all, context) => {
-      const known = idsOfFile('diagnosis/observations.yaml')
-      for (const [id, said] of Object.entries(all)) {
-        const values = valuesOf('diagnosis/observations.yaml', id)
-        for (const value of said)
+  doNotRun: notWith,
+  doNotPrime: notWith,
+})
+
+const observableIds = [...idsOfFile('diagnosis/observations.yaml'), ...idsOfFile('checks/checks.yaml')]
+const asked = z.strictObject({
+  id: oneOf('content/diagnosis/observations.yaml or content/checks', observableIds),
+  state: z.enum(operatingStates).optional(),
+})
+
+/** What a symptom is as something that a person tells; the key is the id of the symptom. */
+export const start = z
+  .strictObject({
+    given: z
+      .array(
+        asked.extend({ value: text }).superRefine(({ id, value }, context) => {
+          const values = valuesOf('diagnosis/observations.yaml', id)
           if (!values.includes(value))
             context.addIssue({
               code: 'custom',
-              path: [id],
-              message: `«${value}» is no value of «${id}»; allowed: ${values.join(', ') || known.join(', ')}`,
+              path: ['value'],
+              message: `«${value}» is no value of «${id}»; allowed: ${values.join(', ')}`,
             })
-      }
-    }),
-  }),
-})
+        }),
+      )
+      .default([]),
+    ask: z.array(asked).default([]),
+  })
+  .refine(({ given, ask }) => given.length + ask.length > 0, {
+    error: 'nothing is given and nothing asked; allowed: at least one of the two',
+  })

@@ -11,7 +11,8 @@ import type { CautionLine, CheckOffer, CircuitOffer, Labels, StateOffer } from '
 
 type ExerciseEntry = CollectionEntry<'exercises'>
 
-async function cautionLines(ids: readonly string[]): Promise<CautionLine[]> {
+/** Cautions as lines, the gravest first. */
+export async function cautionLines(ids: readonly string[]): Promise<CautionLine[]> {
   const cautions = gravestFirst(await entriesOf('cautions', ids))
   return cautions.map(({ id, data: { signal, title } }) => ({ id, signal, title }))
 }

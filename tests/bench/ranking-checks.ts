@@ -1,11 +1,11 @@
 import { perform } from '../../calculators/checks/perform.ts'
-import type { CheckData, PlantState, StatesData } from '../../calculators/checks/types.ts'
+import type { CheckData, PlantState } from '../../calculators/checks/types.ts'
 import { operatingStates, type OperatingState } from '../../calculators/circuit/types.ts'
 import { nextCheck } from '../../calculators/diagnosis/next-check.ts'
 import { rank, type Ranking } from '../../calculators/diagnosis/rank.ts'
 import { observableId } from '../../calculators/diagnosis/items.ts'
 import type { SignatureSource } from '../../calculators/diagnosis/signatures.ts'
-import type { Knowledge, Observation } from '../../calculators/diagnosis/types.ts'
+import type { Knowledge, KnownStates, Observation } from '../../calculators/diagnosis/types.ts'
 import { drawPlant } from './ranking-trials.ts'
 import { look, readOff, type Simulated } from './simulate.ts'
 
@@ -90,7 +90,7 @@ function search(
 export function checksToCause(
   knowledge: Knowledge,
   source: SignatureSource,
-  states: StatesData,
+  states: KnownStates,
   draw: () => number,
 ): { readonly proposed: number; readonly fixed: number; readonly fault: string } {
   const plant = drawPlant(knowledge, source, [...operatingStates], 1, draw)
@@ -99,9 +99,13 @@ export function checksToCause(
   const first = seen ? [look(knowledge, state, seen, 0, draw)] : []
   const here = knowledge.checks.filter(({ circuits }) => circuits.includes(knowledge.signatures.circuit))
   const proposed: Choose = (ranking, made, now) =>
-    nextCheck(knowledge, ranking, states, now).proposals.find(
-      (one) => !made.has(`${one.check.id} ${one.state}`),
-    )
+    nextCheck(
+      knowledge,
+      ranking,
+      ranking.items.map(({ observation }) => observation),
+      states,
+      now,
+    ).proposals.find((one) => !made.has(`${one.check.id} ${one.state}`))
   // In the order of the list, as a person works down a sheet: from a glance to the spanner, first while priming.
   const fixed: Choose = (_, made) => {
     const check = here.find(({ id }) => ![...made].some((key) => key.startsWith(`${id} `)))

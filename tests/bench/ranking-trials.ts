@@ -21,8 +21,8 @@ export const choices: Readonly<Record<string, Choice>> = {
 }
 
 /** A cause of the circuit, as often as it is met. */
-function drawFault(knowledge: Knowledge, draw: () => number) {
-  const here = knowledge.faults.filter(({ id }) => Object.hasOwn(knowledge.signatures.faults, id))
+function drawFault(knowledge: Knowledge, { faults }: SignatureSource, draw: () => number) {
+  const here = faults.filter(({ id }) => Object.hasOwn(knowledge.signatures.faults, id))
   const weights = here.map(({ frequency }) => knowledge.weights.frequency[frequency])
   let left = draw() * weights.reduce((sum, weight) => sum + weight, 0)
   const place = weights.findIndex((weight) => (left -= weight) < 0)
@@ -41,7 +41,7 @@ export function drawPlant(
   draw: () => number,
 ): Simulated {
   for (;;) {
-    const faults = Array.from({ length: count }, () => drawFault(knowledge, draw))
+    const faults = Array.from({ length: count }, () => drawFault(knowledge, source, draw))
     const [one, other] = faults.map(({ fault }) => groupOf(knowledge, fault.id))
     if (count === 2 && one === other) continue
     const alone = faults.map((fault) => simulate(source, [fault], states))

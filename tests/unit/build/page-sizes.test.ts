@@ -21,6 +21,9 @@ const files: Record<string, string> = {
   '_astro/Bench.k.js': 'export const bench=6',
   '_astro/SmallBench.l.js': 'export const smallBench=7',
   'bench/x.json': '{"data":8}',
+  '_astro/worker-a1B2_c3D.js': 'export const worker=9',
+  'causes/x.json': '{"questions":10}',
+  'causes/knowledge/x.json': '{"signatures":11}',
 }
 
 beforeAll(() => {
@@ -46,6 +49,7 @@ it.each([
   ['/calculators/density-and-volume/', 'calculator'],
   ['/bench/', 'list'],
   ['/bench/pq-12/', 'bench'],
+  ['/causes/', 'finder'],
 ])('%s is of the kind %s', (path, kind) => {
   expect(kindOfPage(path)).toBe(kind)
 })
@@ -73,6 +77,21 @@ describe('the size of a page', () => {
     expect(whole.onDemand).toBeGreaterThan(whole.model)
     expect(small.onDemand).not.toBe(whole.onDemand)
     expect(whole.framework).toEqual([])
+  })
+
+  it('counts of the finder of causes the worker and the two files of its first circuit', () => {
+    const circuit = (id: string) =>
+      `{&quot;offer&quot;:&quot;${BASE}/causes/${id}.json&quot;,&quot;knowledge&quot;:&quot;${BASE}/causes/knowledge/${id}.json&quot;}`
+    const finder = (...ids: string[]) =>
+      sizeOf(
+        `${script('wake.d.js')}<fault-finder data-circuits="[${ids.map(circuit).join()}]"></fault-finder>`,
+      )
+    const [one, missing] = [finder('x'), finder('none')]
+    expect(one.framework).toEqual([])
+    expect(missing.ranking).toBeGreaterThan(0)
+    expect(one.ranking).toBeGreaterThan(missing.ranking)
+    expect(finder('x', 'y').ranking).toBe(one.ranking)
+    expect(sizeOf(script('wake.d.js')).ranking).toBe(0)
   })
 
   it('leaves out what a calculator fetches only for an expression', () => {

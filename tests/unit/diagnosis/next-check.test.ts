@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { nextCheck } from '../../../calculators/diagnosis/next-check.ts'
-import { rank } from '../../../calculators/diagnosis/rank.ts'
+import { diagnose } from '../../../calculators/diagnosis/index.ts'
 import { separating, twinsOf } from '../../../calculators/diagnosis/twins.ts'
 import type { Observation } from '../../../calculators/diagnosis/types.ts'
 import { checkStates } from '../../../calculators/terminal/content.ts'
@@ -8,7 +7,7 @@ import { knowledge, seen } from './pq12.ts'
 
 const states = checkStates()
 const next = (observations: readonly Observation[]) =>
-  nextCheck(knowledge, rank(knowledge, observations), states, 'priming')
+  diagnose(knowledge, observations, states, 'priming').next
 
 describe('the next check', () => {
   it('begins with a glance or a gauge where nothing was told', () => {
@@ -53,7 +52,7 @@ describe('causes that no reading tells apart', () => {
   it('are grouped: air that is drawn in before the pump', () => {
     const group = twinsOf(knowledge).find((one) => one.includes('strainer-cover-draws-air'))
     expect(group).toContain('suction-union-draws-air')
-    expect(separating(knowledge.checks, group ?? []).map(({ id }) => id)).toContain('wet-the-joints')
+    expect(separating(knowledge, group ?? []).map(({ id }) => id)).toContain('wet-the-joints')
   })
 
   it('are no group where a glass tells them apart', () => {

@@ -1,5 +1,7 @@
+import { diagnose } from '../../../calculators/diagnosis/index.ts'
 import { rank } from '../../../calculators/diagnosis/rank.ts'
 import type { Observation } from '../../../calculators/diagnosis/types.ts'
+import { checkStates } from '../../../calculators/terminal/content.ts'
 import { knowledgeOf, signatureSource } from '../../../calculators/terminal/knowledge.ts'
 
 export const knowledge = knowledgeOf('pq-12')
@@ -26,3 +28,7 @@ export const likeliest = (observations: readonly Observation[], count: number): 
   rank(knowledge, observations)
     .causes.slice(0, count)
     .map(({ fault }) => fault)
+
+/** The ranking in one sentence. */
+export const verdict = (observations: readonly Observation[]): string =>
+  diagnose(knowledge, observations, checkStates(), 'priming').verdict

@@ -1,0 +1,105 @@
+import { formatIn } from '../../calculators/quantity/format.ts'
+import { fromSI } from '../../calculators/quantity/units.ts'
+import { Field } from '../calculator/Field.tsx'
+import type { Action } from '../calculator/state.ts'
+import type { FinderShared } from './shared.ts'
+import { fieldId, type Asked } from './keys.ts'
+import { GlassPicture } from './GlassPicture.tsx'
+import { accuracyInWords, askedInWords } from './words.ts'
+
+interface Props extends FinderShared {
+  /** Start of the ids; a question can stand in two places at once. */
+  place: string
+  one: Asked
+  /** Told when a choice has been made: a field is never done. */
+  chosen?: () => void
+}
+
+/** One question: buttons where one chooses what one saw, a field where a gauge is read. */
+export function Question(props: Props) {
+  return props.one.question.kind === undefined ? <Choice {...props} /> : <Gauge {...props} />
+}
+
+/** The values as buttons. The one that is pressed, pressed again, is taken back: not looked at. */
+function Choice({ place, one, offer, state, send, chosen }: Props) {
+  const { key, question } = one
+  const id = fieldId(place, key)
+  const now = state.said[key]
+  return (
+    <fieldset class="question">
+      <legend class="question-label">
+        {askedInWords(offer, one)}
+        {now === undefined && <span class="not-looked">not looked at</span>}
+      </legend>
+      <ul class="choices">
+        {Object.entries(question.values ?? {}).map(([value, words]) => (
+          <li key={value}>
+            <button
+              type="button"
+              class="choice-button"
+              aria-pressed={value === now}
+              onClick={() => {
+                send({ type: 'say', key, value: value === now ? undefined : value })
+                if (value !== now) chosen?.()
+              }}
+            >
+              <GlassPicture value={value} id={`${id}-${value}`} />
+              <span>{words}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </fieldset>
+  )
+}
+
+function Gauge({ place, one, offer, specs, state, send, found }: Props) {
+  const { key, question } = one
+  const [spec, field] = [specs[key], state.gauges.fields[key]]
+  if (spec === undefined || field === undefined) return null
+  const named = { ...spec, label: askedInWords(offer, one) }
+  const { reading, text } = field
+  const refused = reading !== 'waiting' && !reading.ok && text.trim() !== '' ? reading : undefined
+  const doubt = found?.doubts.find((candidate) => candidate.key === key)
+  const change = (action: Action): void => send({ type: 'gauge', action })
+  const perhaps = doubt?.perhaps
+  return (
+    <div class={doubt ? 'question gauge gauge-in-doubt' : 'question gauge'}>
+      <Field
+        htmlId={fieldId(place, key)}
+        spec={named}
+        field={field}
+        help={accuracyInWords(question, state)}
+        problem={refused && { label: named.label, read: text, ...refused }}
+        send={change}
+      />
+      {doubt && (
+        <div class="doubt" role="alert">
+          <p>{doubt.says} The causes below leave it out until it is right.</p>
+          {perhaps && (
+            <button
+              type="button"
+              onClick={() =>
+                change({
+                  type: 'type',
+                  field: key,
+                  text: String(Number(fromSI(perhaps.value, field.unit, spec.kind).toPrecision(4))),
+                })
+              }
+            >
+              {`It is ${formatIn(perhaps.value, spec.kind, field.unit)}: ${perhaps.because}`}
+            </button>
+          )}
+          {doubt.mayStand && (
+            <button type="button" onClick={() => send({ type: 'sure', key })}>
+              It is right as it stands
+            </button>
+          )}
+          <button type="button" onClick={() => change({ type: 'type', field: key, text: '' })}>
+            Take it out
+          </button>
+        </div>
+      )}
+    </div>
+  )
+}

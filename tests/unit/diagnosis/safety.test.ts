@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest'
+import type { PlantState } from '../../../calculators/checks/types.ts'
+import { diagnose } from '../../../calculators/diagnosis/index.ts'
+import type { Observation } from '../../../calculators/diagnosis/types.ts'
+import { checkStates } from '../../../calculators/terminal/content.ts'
+import { knowledgeOf } from '../../../calculators/terminal/knowledge.ts'
+
+const states = checkStates()
+const RUNNING: ReadonlySet<string> = new Set(['idle', 'part', 'full'])
+
+describe.each(['pq-12', 'ps-6', 'pb-8'])('the next checks of %s', (circuit) => {
+  const knowledge = knowledgeOf(circuit)
+  const next = (told: readonly Observation[], now: PlantState) => diagnose(knowledge, told, states, now).next
+
+  // Every single thing that can be told without a gauge, from every state of the plant.
+  const told = Object.entries(knowledge.observables).flatMap(([id, one]): Observation[] =>
+    one.from === 'told' && one.circuits.includes(circuit)
+      ? Object.keys(one.values).map((value) => ({ id, value }))
+      : [],
+  )
+  // Every single find of every check.
+  const found = knowledge.checks
+    .filter(({ circuits }) => circuits.includes(circuit))
+    .flatMap(({ id, finds }) => finds.map((_, place): Observation => ({ id, value: `find-${place + 1}` })))
+
+  it('never put a spanner to a plant whose engine runs', () => {
+    for (const one of [...told, ...found.filter((_, place) => place % 6 === 0)])
+      for (const { check, state } of next([one], 'full').proposals)
+        expect(check.kind === 'spanner' && RUNNING.has(state), `${one.id}: ${check.id} ${state}`).toBe(false)
+  })
+
+  it('carry how it is done, the cautions of check and state, and a procedure where there is one', () => {
+    for (const { check, state, cautions } of next([], 'stopped').proposals) {
+      expect(check.how).not.toBe('')
+      expect(cautions).toEqual(expect.arrayContaining([...check.cautions, ...states[state].cautions]))
+    }
+  })
+
+  it('run no engine with a leak, a smell of fuel, or a find of either', () => {
+    const leaking: Observation[] = [
+      { id: 'leaks', value: 'at-the-engine' },
+      { id: 'smell', value: 'fuel' },
+      { id: 'smell', value: 'petrol' },
+      ...found.filter(({ id, value }) => {
+        const find = knowledge.checks.find((check) => check.id === id)?.finds[
+          Number(String(value).slice(5)) - 1
+        ]
+        return find?.faults.some((fault) => knowledge.weights.doNotRun.faults.includes(fault))
+      }),
+    ]
+    for (const one of leaking)
+      for (const others of [[], [{ id: 'smoke', value: 'black' }], [{ id: 'leaks', value: 'none' }]]) {
+        const { doNotRun, proposals } = next([one, ...others], 'full')
+        expect(doNotRun, JSON.stringify(one)).toMatch(/run to learn more/)
+        expect(proposals.filter(({ state }) => RUNNING.has(state))).toEqual([])
+      }
+  })
+
+  it('do not run the pump either with a light fuel in the tank', () => {
+    const { doNotRun, proposals } = next([{ id: 'smell', value: 'petrol' }], 'priming')
+    expect(doNotRun).toContain('neither the engine nor the fuel pump')
+    expect(proposals.filter(({ state }) => state !== 'stopped')).toEqual([])
+  })
+
+  it('prefer a glance to a gauge to a spanner that tell as much in the same time', () => {
+    const { effort } = knowledge.weights
+    expect(effort.glance).toBeLessThan(effort.gauge)
+    expect(effort.gauge).toBeLessThan(effort.hand)
+    expect(effort.hand).toBeLessThan(effort.spanner)
+    for (const { check, tells, minutes, worth } of next([], 'stopped').proposals)
+      expect(worth).toBeCloseTo(tells / (minutes * effort[check.kind]), 12)
+  })
+})
