@@ -63,7 +63,7 @@ function printedDoubt(knowledge: Knowledge, { observation, says, perhaps }: Doub
     value,
     unit: kindOf(kind).siUnit,
     says,
-    asks: `Did you mean ${text}? So it would be if ${perhaps.because}.`,
+    asks: `Did you mean ${text}? So it would be if ${perhaps.because}. If it is right as it stands, tell it with "sure": true.`,
   }
 }
 

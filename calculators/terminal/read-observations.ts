@@ -7,6 +7,9 @@ import { isRecord, readNumber, RefusedInput, typeOf } from './read-inputs.ts'
 
 const FIELDS = ['id', 'state', 'value', 'sure']
 
+/** Every thing that can be told of a circuit in every state, and room for some told twice. */
+const MOST = 500
+
 function stateOf(field: string, known: Tellable, given: unknown): OperatingState | undefined {
   const accepted = known.states.join(', ')
   if (known.states.length === 0) {
@@ -52,6 +55,12 @@ export async function readObservations(knowledge: Knowledge, given: unknown): Pr
       'observations',
       `observations is ${typeOf(given)}`,
       'a list such as [{"id": "return-glass", "state": "priming", "value": "bubbles"}]',
+    )
+  if (given.length > MOST)
+    throw new RefusedInput(
+      'observations',
+      `there are ${given.length} observations`,
+      `up to ${MOST}, more than can be told of a circuit`,
     )
   const known = tellables(knowledge)
   const ids = known.map(({ id }) => id)

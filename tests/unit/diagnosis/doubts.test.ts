@@ -18,12 +18,19 @@ async function refusal(given: unknown) {
 describe('what cannot be read is refused by name', () => {
   it.each([
     ['no list', {}, 'observations', 'a list'],
+    ['far too many', Array.from({ length: 501 }, () => 7), 'observations', 'up to 500'],
+    [
+      'sure that is no yes or no',
+      [{ id: 'smoke', value: 'none', sure: 'yes' }],
+      'observations.0.sure',
+      'true or false',
+    ],
     ['no object', [7], 'observations.0', 'an object of id'],
     [
       'an unknown field',
       [{ id: 'smoke', value: 'none', when: 1 }],
       'observations.0.when',
-      'id, state, value',
+      'id, state, value, sure',
     ],
     [
       'an unknown id',

@@ -27,6 +27,11 @@ describe('the ranking', () => {
     expect(sharesOf(some.toReversed())).toEqual(sharesOf(some))
   })
 
+  it('gives the same whether or not something of it was reckoned before', () => {
+    sharesOf(some.slice(0, 3))
+    expect(sharesOf(some)).toEqual(sharesOf(some, { ...knowledge }))
+  })
+
   it('takes no notice of what was not looked at: an observation that nothing tells apart moves nothing', () => {
     const before = sharesOf([seen('return-glass', 'priming', 'bubbles')])
     // The circuit has no such gauge, so nobody can have looked at it.
