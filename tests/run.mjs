@@ -110,7 +110,8 @@ await Promise.all([
 ])
 await vitest(
   'browser, at a sub-path',
-  ['tests/browser', 'tests/search', '--exclude', 'tests/browser/root.test.ts'],
+  // One more file at a time than there are cores: a test mostly waits for what its page does.
+  ['tests/browser', 'tests/search', '--exclude', 'tests/browser/root.test.ts', '--maxWorkers=3'],
   { SITE_DIRECTORY: SUB_PATH_DIRECTORY, SITE_BASE: SUB_PATH },
 )
 

@@ -1,4 +1,4 @@
-import { Component, type ComponentChild, type FunctionComponent } from 'preact'
+import { Component, type ComponentChild, type ComponentClass, type FunctionComponent } from 'preact'
 
 function sameProps(before: object, now: object): boolean {
   const [old, fresh] = [Object.entries(before), new Map<string, unknown>(Object.entries(now))]
@@ -10,7 +10,7 @@ function sameProps(before: object, now: object): boolean {
  * large drawing, and the rest of it costs no time. For components whose props are plain values, or data that is
  * never changed in place.
  */
-export function steady<Props extends object>(Inner: FunctionComponent<Props>): new () => Component<Props> {
+export function steady<Props extends object>(Inner: FunctionComponent<Props>): ComponentClass<Props> {
   return class extends Component<Props> {
     override shouldComponentUpdate(next: Props): boolean {
       return !sameProps(this.props, next)

@@ -15,9 +15,10 @@ import {
   type Net,
   type NetSolution,
 } from '../../calculators/hydraulics/network/index.ts'
+import { drawWith } from './draws.ts'
 
 /** The same cases on every machine, `npm run laws` many more. A net has too many parts to be made smaller in good time. */
-fc.configureGlobal({
+drawWith({
   seed: 1988,
   numRuns: import.meta.env.MODE === 'long' ? 10_000 : 500,
   endOnFailure: true,

@@ -11,10 +11,11 @@ import { crossing, trendOf } from '../../calculators/statistics/crossing.ts'
 import { median } from '../../calculators/statistics/median.ts'
 import { normalQuantile, normalTail } from '../../calculators/statistics/normal.ts'
 import { theilSen } from '../../calculators/statistics/theil-sen.ts'
+import { drawWith } from './draws.ts'
 
 /** Many more, each time others, in the long run of the laws. */
 const long = import.meta.env.MODE === 'long'
-fc.configureGlobal(long ? { numRuns: 10_000 } : { seed: 1968, numRuns: 300 })
+drawWith(long ? { numRuns: 10_000 } : { seed: 1968, numRuns: 300 })
 
 const reading = fc.double({ min: -1e4, max: 1e4, noNaN: true })
 const values = fc.array(reading, { minLength: 1, maxLength: 30 })

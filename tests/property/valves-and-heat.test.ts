@@ -11,9 +11,10 @@ import {
 } from '../../calculators/hydraulics/restrictor.ts'
 import { valveReynolds } from '../../calculators/hydraulics/valve-coefficient.ts'
 import { flowOfKv, kvNeeded } from '../../calculators/hydraulics/valve-sizing.ts'
+import { drawWith } from './draws.ts'
 
 /** The same cases on every machine. */
-fc.configureGlobal({ seed: 341, numRuns: 500 })
+drawWith({ seed: 341, numRuns: 500 })
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const decades = (min: number, max: number) => between(Math.log(min), Math.log(max)).map(Math.exp)

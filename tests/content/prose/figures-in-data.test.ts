@@ -50,7 +50,9 @@ const texts = files.flatMap((name) => {
   )
 })
 
-const withFigure = texts.filter(({ place, text }) => !TELL_OF_FIGURES.test(place) && FIGURE.test(text.replaceAll(GIVEN, '')))
+const withFigure = texts.filter(
+  ({ place, text }) => !TELL_OF_FIGURES.test(place) && FIGURE.test(text.replaceAll(GIVEN, '')),
+)
 
 test('the texts of data and front matter are read', () => {
   expect(texts.length).toBeGreaterThan(1000)

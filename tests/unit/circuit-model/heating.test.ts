@@ -8,6 +8,7 @@ const model = modelOf('pq-12')
 const fuel = model.fuels['summer-gas-oil']
 const heater = model.parts.find(({ id }) => id === 'fuel-heater')
 if (!fuel || !heater) throw new Error('the PQ-12 has a heater and summer gas oil')
+const usual = heater.values
 const fluid = fluidOf(fuel, {})
 const KELVIN = 273.15
 const FLOW = 0.3
@@ -15,7 +16,7 @@ const FLOW = 0.3
 /** Temperature [°C] behind a thermostat's heater with its set point at 40 °C. */
 function behind(fuelBefore: number, medium: number, others: Readonly<Record<string, number>> = {}): number {
   const values = {
-    ...heater.values,
+    ...usual,
     conductance: 600,
     conductanceShare: 1,
     mediumTemperature: medium + KELVIN,
