@@ -162,14 +162,14 @@ describe('heat and fire', () => {
     expect(height).toBeLessThan(26)
   })
 
-  test('«little more than half a litre a minute, a tenth of what the engine burns; 370 kW, a quarter»', async () => {
+  test('«little more than half a litre a minute, a tenth of what the engine burns; 390 kW, a quarter»', async () => {
     const { flow } = await startOf('heat-and-fire', 'leak-rate')
     const leak = Number(flow?.value)
     expect(leak * 6e4).toBeGreaterThan(0.5)
     expect(leak * 6e4).toBeLessThan(0.7)
     expect(leak / setPoint('fuel-burnt-at-full-load')).toBeCloseTo(0.1, 2)
     const heat = leak * densityAt(summer.density, 40) * oilEnergy('net', 'distillate', summer.density)
-    expect(heat / 1e3 / 370).toBeCloseTo(1, 1)
+    expect(heat / 1e3 / 390).toBeCloseTo(1, 1)
     expect(heat / setPoint('rated-power')).toBeCloseTo(0.25, 2)
   })
 

@@ -160,6 +160,12 @@ describe('gauges and how they mislead', () => {
     expect(worth).toBeLessThan(setPoint('header-gauge-accuracy') / 40)
   })
 
+  test('«in the narrower suction pipe it is about a third of what the vacuum gauge may be wrong»', () => {
+    const speed = speedIn(setPoint('pump-delivery'), setPoint('suction-bore'))
+    const worth = (fuel('summer-gas-oil').density * speed ** 2) / 2
+    expect(worth / setPoint('vacuum-gauge-accuracy')).toBeCloseTo(1 / 3, 1)
+  })
+
   test('«misread by about a hundredth of the range: more than half of what the gauge may be wrong»', () => {
     const range = Number.parseFloat(
       circuit.elements.find(({ id }) => id === 'header-gauge')?.model?.range ?? '',
@@ -231,9 +237,9 @@ describe('instruments, accuracy and doubt', () => {
 describe('service by hours, by fuel burnt or by condition', () => {
   const flow = (litres: number) => (litres * litre) / minute
   const shunting = [
-    [0.8, 0.25, 0],
-    [0.15, 1.6, 8],
-    [0.05, 3.2, 15],
+    [0.8, 0.36, 0],
+    [0.15, 1.2, 8],
+    [0.05, 2.7, 15],
   ].map(([share = 0, litres = 0, speed = 0]) => ({ share, burn: flow(litres), speed: speed / 3.6 }))
   const mixed = Number(outcome(rangeAndHours, {})['burn'])
   const shunter = Number(outcome(rangeAndHours, { states: shunting })['burn'])
