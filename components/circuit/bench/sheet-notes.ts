@@ -26,12 +26,11 @@ export function sheetNotes(
   ])
 }
 
-/** The glass in as few words as there is room for; a glass that is empty in health is never 'full and clear'. */
+/** What the glass shows, of the table's words as many as there is room for; how full it is, is drawn. */
 function glassNote({ look, from, milky }: GlassView): string {
-  if (look === 'empty') return look
-  if (from === 'through') return milky && look === 'full and clear' ? 'full, milky' : look
-  const start = { 'part full': 'fuel', 'full and clear': 'full,', 'full with bubbles': 'bubbles' }[look]
-  return `${start} from ${from === 'valve' ? 'above' : 'drain'}`
+  if (from === 'valve') return 'from above'
+  if (from === 'drain') return 'from its drain'
+  return milky && look === 'full and clear' ? 'full, milky' : look
 }
 
 /** An arrow where the instrument tells a change: no colour is needed to see it. */
