@@ -1,3 +1,4 @@
+import { lineFlows } from './line-flows.ts'
 import type { CircuitModel, Ends, ModelLink, ModelNode, ModelPart, Role } from './model.ts'
 import { findPlaces, gaugeKinds, placeHeights } from './places.ts'
 import type { FigureReader } from './read-figures.ts'
@@ -119,13 +120,13 @@ export function layOut(
     const link = addLink({ id: part.id, role: role ?? 'segment', part: place, from, to, place: 0 })
     ends[place] = { in: from, out: to, links: [link] }
   }
-  const injectorLinks = layCylinders()
-  const connections = circuit.connections.map(({ from, to, line, pipe }) => {
+  const { inward, outward } = layCylinders()
+  const drawn = circuit.connections.map(({ from, to, line, pipe }) => {
     if (line === 'shaft' || line === 'gauge') return undefined
     const [sending, taking] = [from, to].map((side) => ends[placeOfPart.get(splitEnd(side)[0]) ?? -1])
     if (bundles.has(from)) {
-      const link = injectorLinks[Math.floor(cylinders / 2)] ?? 0
-      return { from: sending?.out ?? 0, to: taking?.in ?? 0, link }
+      const way = splitEnd(to)[0] === injectors.id ? inward : outward
+      return { from: sending?.out ?? 0, to: taking?.in ?? 0, link: way[Math.floor(cylinders / 2)] ?? 0 }
     }
     const [start, end] = [nodeAt(from), nodeAt(to)]
     if (!pipe) {
@@ -138,6 +139,14 @@ export function layOut(
     ends[part] = { in: start, out: end, links: [link] }
     return { from: start, to: end, link }
   })
+  const flows = lineFlows(
+    circuit,
+    drawn.map((connection) => connection?.link),
+  )
+  const connections = drawn.map(
+    (connection, index) =>
+      connection && { from: connection.from, to: connection.to, flow: flows[index] ?? [] },
+  )
   return {
     parts: parts.map(withTappings),
     nodes,
@@ -148,7 +157,7 @@ export function layOut(
     cylinders,
   }
 
-  function layCylinders(): readonly number[] {
+  function layCylinders(): { readonly inward: readonly number[]; readonly outward: readonly number[] } {
     const [supplyPart, backPart, own] = [supply, back, injectors?.id].map(
       (id) => placeOfPart.get(id ?? '') ?? 0,
     )
@@ -190,7 +199,7 @@ export function layOut(
         }),
       )
     const strainers = chain('inlet-strainer', branches, inlets)
-    chain('passage', inlets, returns)
+    const passages = chain('passage', inlets, returns)
     chain(
       'metering',
       inlets,
@@ -200,7 +209,7 @@ export function layOut(
     ends[supplyPart ?? 0] = { in: nodeAt(`${supply}.in`), out: middle(branches), links: ahead.slice(0, 1) }
     ends[backPart ?? 0] = { in: middle(returns), out: nodeAt(`${back}.out`), links: behind.slice(-1) }
     ends[own ?? 0] = { in: middle(branches), out: middle(returns), links: strainers }
-    return strainers
+    return { inward: strainers, outward: passages }
   }
 
   function withTappings(part: ReadPart): ModelPart {

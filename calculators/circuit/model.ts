@@ -1,5 +1,6 @@
 import type { WaltherLine } from '../fuel/viscosity-walther.ts'
 import type { ConditionRanges } from './condition-ranges.ts'
+import type { Counted } from './line-flows.ts'
 import type { PartKindId } from './part-kinds.ts'
 import type { Values } from './parameters.ts'
 import type { EngineFigure } from './types.ts'
@@ -91,9 +92,9 @@ export interface CircuitModel {
   readonly links: readonly ModelLink[]
   /** By part; undefined for gauges, motors and the tank. */
   readonly ends: readonly (Ends | undefined)[]
-  /** Node of each side of each connection, and the link whose flow it carries; undefined where no fuel goes. */
+  /** Node of each side of each connection, and the links that make up its flow; undefined where no fuel goes. */
   readonly connections: readonly (
-    { readonly from: number; readonly to: number; readonly link?: number } | undefined
+    { readonly from: number; readonly to: number; readonly flow: readonly Counted[] } | undefined
   )[]
   /** Place of the injectors in the list of parts. */
   readonly injectors: number

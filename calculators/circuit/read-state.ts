@@ -48,16 +48,16 @@ function partStates(situation: Situation, fields: Fields): PartState[] {
   })
 }
 
-/** Flow of a connection without a pipe: what the part at its start hands over, or what the one at its end takes. */
+/** The lines of the drawing; those at the cylinders are of one in the middle. */
 function lineStates(situation: Situation, fields: Fields): LineState[] {
   const { model } = situation
   return model.connections.flatMap((connection, index): LineState[] => {
     if (!connection) return []
-    const { from, to, link } = connection
+    const { from, to, flow } = connection
     return [
       {
         connection: index,
-        flow: link === undefined ? 0 : (fields.flow[link] ?? 0),
+        flow: flow.reduce((sum, { link, sign }) => sum + sign * (fields.flow[link] ?? 0), 0),
         from: pointAt(situation, fields, from),
         to: pointAt(situation, fields, to),
       },

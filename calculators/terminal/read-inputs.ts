@@ -37,7 +37,8 @@ export function readObject(text: string): Readonly<Record<string, unknown>> {
   if (text.trim() === '') throw new RefusedInput('', 'Standard input is empty', accepted)
   let parsed: unknown
   try {
-    parsed = JSON.parse(text)
+    // Trimmed, because a shop PC's shell may put a byte order mark before what it hands over.
+    parsed = JSON.parse(text.trim())
   } catch {
     throw new RefusedInput('', `${quoted(text.trim())} is not JSON`, accepted)
   }

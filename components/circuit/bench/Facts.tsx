@@ -71,7 +71,9 @@ function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>)
   return (
     <Scroller label="Lines">
       <table>
-        <caption>Lines, as computed</caption>
+        <caption>
+          Lines, as computed. Flow counts as at the temperature of the tank, at the cylinders that of one.
+        </caption>
         <thead>
           <tr>
             <th scope="col">From, to</th>

@@ -1,4 +1,4 @@
-import type { CircuitState, Reading } from '../../../calculators/circuit/types.ts'
+import type { CircuitState, GlassView, Reading } from '../../../calculators/circuit/types.ts'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import type { BenchData } from './types.ts'
 import { shownValue } from './words.ts'
@@ -16,7 +16,7 @@ export function sheetNotes(
     circuit.elements.filter(({ model }) => INSTRUMENT.test(model.kind)).map(({ id }) => id),
   )
   return new Map([
-    ...now.glasses.map(({ part, look }) => [part, look] as const),
+    ...now.glasses.map((glass) => [glass.part, glassNote(glass)] as const),
     ...now.readings.flatMap((reading) => {
       const { id, part = '', kind, value, accuracy } = reading
       if (!instruments.has(part)) return []
@@ -24,6 +24,13 @@ export function sheetNotes(
       return [[part, shownValue(value, kind, system, accuracy) + trendOf(reading, usual)] as const]
     }),
   ])
+}
+
+/** What the glass shows, of the table's words as many as there is room for; how full it is, is drawn. */
+function glassNote({ look, from, milky }: GlassView): string {
+  if (from === 'valve') return 'from above'
+  if (from === 'drain') return 'from its drain'
+  return milky && look === 'full and clear' ? 'full, milky' : look
 }
 
 /** An arrow where the instrument tells a change: no colour is needed to see it. */

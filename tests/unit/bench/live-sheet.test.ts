@@ -6,7 +6,7 @@ import { sheetNotes } from '../../../components/circuit/bench/sheet-notes.ts'
 import { solverOf } from '../../../components/circuit/bench/solver.ts'
 import type { Box } from '../../../components/circuit/symbols/geometry.ts'
 import { circuitIds } from '../circuit/circuits.ts'
-import { benchData } from './bench.ts'
+import { benchData, pq12, set } from './bench.ts'
 
 /** Half of the widest line of a circuit that runs. */
 const CLEAR_OF_LINES = 4.5
@@ -86,5 +86,27 @@ describe.each(circuitIds)('the sheet of %s as it runs', (id) => {
         box.bottom > height * 20 + edge,
     )
     expect(outside.map(({ name }) => name)).toEqual([])
+  })
+})
+
+describe('a glass on the sheet', () => {
+  const solve = solverOf(pq12)
+  const seenWith = (fault: string, severity: number) => {
+    const setting = set({ state: 'priming' })
+    const [health, now] = [solve(setting), solve({ ...setting, faults: { [fault]: severity } })]
+    if (!health.ok || !now.ok) throw new Error('no state')
+    return { notes: sheetNotes(pq12, now, health, 'si'), glasses: now.glasses }
+  }
+
+  it.each([
+    ['secondary-filters-plugged', 1, 'bypass-glass', 'from above'],
+    ['return-line-squeezed', 1, 'bypass-glass', 'from its drain'],
+    ['water-in-tank', 1, 'return-glass', 'full, milky'],
+    ['secondary-filters-plugged', 1, 'return-glass', 'full and clear'],
+    ['pump-worn', 1, 'bypass-glass', 'empty'],
+  ])('with %s at %d the %s says «%s»', (fault, severity, part, note) => {
+    const { notes, glasses } = seenWith(fault, severity)
+    expect(notes.get(part)).toBe(note)
+    expect(glasses.find((glass) => glass.part === part)?.words).toContain(note)
   })
 })

@@ -9,6 +9,11 @@ interface Printed {
   readonly json: { readonly outputs: Readonly<Record<string, { value: unknown; uncertainty?: number }>> }
 }
 
+it('reads what a shell puts a byte order mark before', async () => {
+  expect(await ask('\ufeff{}')).toEqual(await ask('{}'))
+  expect(await ask('{}')).toHaveProperty('json')
+})
+
 describe('what is refused', () => {
   it.each([
     ['', '', 'Standard input is empty'],
