@@ -79,10 +79,13 @@ export interface ModelFuel {
 export interface CircuitModel {
   readonly title: string
   readonly engine: Readonly<Record<EngineFigure, number>>
+  /** Where nobody chose other conditions. */
   readonly usual: {
     readonly fuel: string
     readonly tankTemperature: number
     readonly ambientTemperature: number
+    readonly tankLevel: number
+    readonly airPressure: number
   }
   /** What may be chosen of the conditions. */
   readonly ranges: ConditionRanges

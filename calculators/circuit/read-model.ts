@@ -1,3 +1,4 @@
+import { STANDARD_ATMOSPHERE } from '../quantity/convert.ts'
 import { lineThroughPoints } from '../fuel/viscosity-walther.ts'
 import { engineFigures, type CircuitData, type EngineFigure } from './types.ts'
 import type { CircuitModel, ModelFuel } from './model.ts'
@@ -120,6 +121,8 @@ export function readCircuit(source: CircuitSource): ModelReading {
     fuel: circuit.usual.fuel,
     tankTemperature: temperature('tankTemperature'),
     ambientTemperature: temperature('ambientTemperature'),
+    tankLevel: reader.figure(['usual', 'tankLevel'], circuit.usual.tankLevel, 'ratio', ranges.tankLevel),
+    airPressure: STANDARD_ATMOSPHERE,
   }
   const parts = readParts(circuit, reader)
   if (reader.problems.length > 0) return { ok: false, problems: reader.problems }

@@ -6,8 +6,6 @@ import { readState } from './read-state.ts'
 import { situationOf, type Bent } from './situation.ts'
 import type { CircuitState, Conditions, NoState } from './types.ts'
 
-const STANDARD_AIR = 101_325
-
 /** The full rack hangs a little on the temperature that it leads to. */
 const CALIBRATIONS = 2
 
@@ -16,15 +14,7 @@ const OPEN_FROM = 0.02
 
 /** Finds what full load in health shows; where that has no state, the first guess stands. */
 function calibrate(model: CircuitModel): void {
-  const { fuel, tankTemperature, ambientTemperature } = model.usual
-  const conditions: Conditions = {
-    state: 'full',
-    fuel,
-    tankTemperature,
-    ambientTemperature,
-    tankLevel: 0.6,
-    airPressure: STANDARD_AIR,
-  }
+  const conditions: Conditions = { state: 'full', ...model.usual }
   for (let time = 0; time < CALIBRATIONS; time++) {
     const read = situationOf(model, conditions, { parameters: [], conditions: {} })
     if (!read.ok) return

@@ -31,6 +31,7 @@ export interface CircuitData {
     readonly fuel: string
     readonly tankTemperature: string
     readonly ambientTemperature: string
+    readonly tankLevel: string
   }
   /** Least and largest of what may be chosen; outside of it the model gives no state. */
   readonly ranges: Readonly<Record<FigureCondition, readonly [string, string]>> & {

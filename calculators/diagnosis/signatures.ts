@@ -9,8 +9,6 @@ import type { FaultData } from '../faults/types.ts'
 import { glassValue } from './glass-value.ts'
 import type { Shown, Signatures } from './types.ts'
 
-/** The surroundings in which a plant is usually looked at. */
-const USUAL = { tankLevel: 0.6, airPressure: 101_325 }
 const SEVERITIES = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1]
 const DIGITS = 5
 
@@ -46,7 +44,7 @@ export function solveWith(
   faults: readonly SevereFault[],
 ): CircuitState | NoState {
   const { model, circuit, setPoints } = source
-  const conditions: Conditions = { state, ...model.usual, ...USUAL }
+  const conditions: Conditions = { state, ...model.usual }
   const bending = bendCircuit(model, circuit, faults, conditions, setPoints)
   return bending.ok ? solveCircuit(model, conditions, bending.bent) : bending
 }

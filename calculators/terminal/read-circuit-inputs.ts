@@ -10,14 +10,10 @@ import {
   type FigureCondition,
   type OperatingState,
 } from '../circuit/types.ts'
-import { STANDARD_ATMOSPHERE } from '../quantity/convert.ts'
 import { kindOf } from '../quantity/kinds.ts'
 import type { KindId } from '../quantity/types.ts'
 import { quoted } from './command.ts'
 import { isRecord, readNumber, RefusedInput, typeOf } from './read-inputs.ts'
-
-/** A tank rather more than half full under the standard atmosphere. */
-const usually = { tankLevel: 0.6, airPressure: STANDARD_ATMOSPHERE }
 
 /** A figure as it was typed; a bare number is in SI. */
 function typed(value: unknown, kind: KindId): string {
@@ -68,15 +64,7 @@ export async function readConditions(
     const { kind, label } = conditionFigures[id as FigureCondition]
     read[id as FigureCondition] = await readNumber(`conditions.${id}`, label, value, kind)
   }
-  const { tankTemperature, ambientTemperature } = model.usual
-  const conditions = {
-    state: readState(state),
-    tankTemperature,
-    ambientTemperature,
-    ...usually,
-    ...read,
-    fuel,
-  }
+  const conditions = { ...model.usual, state: readState(state), ...read, fuel }
   const wrong = refusedCondition(conditions, model.ranges, (id) =>
     Object.hasOwn(chosen, id) ? typed(chosen[id], conditionFigures[id].kind) : undefined,
   )

@@ -18,7 +18,8 @@ const KB = 1024
  */
 export const budgets: Record<PageKind, Budget> = {
   start: { html: 16 * KB, css: 16 * KB, script: 16 * KB },
-  article: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
+  // The page of lines bears five calculators with their worked examples, and claims with the address of their bench.
+  article: { html: 44 * KB, css: 16 * KB, script: 16 * KB },
   calculator: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
   bench: { html: 40 * KB, css: 20 * KB, script: 16 * KB },
   finder: { html: 16 * KB, css: 20 * KB, script: 16 * KB },

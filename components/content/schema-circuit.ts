@@ -53,6 +53,7 @@ export const circuit = z
       fuel: fuelId,
       tankTemperature: figureText,
       ambientTemperature: figureText,
+      tankLevel: figureText,
     }),
     /** Least and largest that a person may choose. */
     ranges: z.strictObject({

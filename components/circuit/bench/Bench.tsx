@@ -15,7 +15,7 @@ import { NoAnswer } from './NoAnswer.tsx'
 import { PartPanel } from './PartPanel.tsx'
 import { Remarks } from './Remarks.tsx'
 import { scaleOf } from './scale.ts'
-import { apply, type Action } from './setting.ts'
+import { apply, usualSetting, type Action } from './setting.ts'
 import type { Solved } from './solver.ts'
 import { Spoken } from './Spoken.tsx'
 import type { BenchData, BenchState, Setting } from './types.ts'
@@ -48,7 +48,7 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
   const [beforeReset, setBeforeReset] = useState<BenchState>()
   const system = useUnits(live)
   const { setting, colouring, part } = state
-  const answer = useSolved(solve, setting)
+  const answer = useSolved(solve, setting, usualSetting(data).tankLevel)
   const { now, health, reason } = answer
   const tabled = useSettled(answer, TABLES_PAUSE_MS, true)
   const scale = useMemo(() => health && scaleOf(colouring, health, system), [colouring, health, system])

@@ -8,7 +8,7 @@ import { FaultSwitch } from './FaultSwitch.tsx'
 import { GlassPanel } from './GlassPanel.tsx'
 import { NoAnswer } from './NoAnswer.tsx'
 import { Remarks } from './Remarks.tsx'
-import { apply, type Action } from './setting.ts'
+import { apply, usualSetting, type Action } from './setting.ts'
 import { Spoken } from './Spoken.tsx'
 import type { BenchData, Preset, Setting } from './types.ts'
 import { useUnits } from './units.ts'
@@ -28,7 +28,7 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
   useEffect(() => setReady(live), [live])
   const system = useUnits(live)
   const { setting } = state
-  const answer = useSolved(solve, setting)
+  const answer = useSolved(solve, setting, usualSetting(data).tankLevel)
   const change = useCallback((action: Action): void => {
     touch(true)
     send(action)

@@ -10,9 +10,6 @@ export const FIRST_SEVERITY = 0.5
 /** How bad a fault is where a page links to the bench to show it. */
 export const SHOWN_SEVERITY = 0.7
 
-/** The tank of the bench when nobody chose its level: well above the mouth of the suction pipe. */
-export const USUAL_LEVEL = 0.7
-
 /** Where no other height is given. */
 export const SEA_LEVEL = 0
 
@@ -84,7 +81,7 @@ export function usualSetting(data: BenchData): Setting {
     fuel: usual.fuel,
     tankTemperature: figureIn(data, usual.tankTemperature, 'temperature'),
     ambientTemperature: figureIn(data, usual.ambientTemperature, 'temperature'),
-    tankLevel: USUAL_LEVEL,
+    tankLevel: figureIn(data, usual.tankLevel, 'ratio'),
     height: SEA_LEVEL,
     faults: {},
   }

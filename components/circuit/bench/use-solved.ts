@@ -1,6 +1,5 @@
 import { useMemo } from 'preact/hooks'
 import type { CircuitState } from '../../../calculators/circuit/types.ts'
-import { USUAL_LEVEL } from './setting.ts'
 import type { Solved } from './solver.ts'
 import type { Setting } from './types.ts'
 
@@ -18,10 +17,10 @@ export interface Answer {
  * The circuit as it is set and in health, each solved once for a change. In health: in the same state, at the same
  * height, with the same fuel and temperatures, but a tank that is full enough, since a low one is a fault by itself.
  */
-export function useSolved(solve: (setting: Setting) => Solved, setting: Setting): Answer {
+export function useSolved(solve: (setting: Setting) => Solved, setting: Setting, usualLevel: number): Answer {
   const now = useMemo(() => solve(setting), [solve, setting])
   const { state, fuel, tankTemperature, ambientTemperature, tankLevel, height } = setting
-  const level = Math.max(tankLevel, USUAL_LEVEL)
+  const level = Math.max(tankLevel, usualLevel)
   const health = useMemo(
     () => solve({ state, fuel, tankTemperature, ambientTemperature, tankLevel: level, height, faults: {} }),
     [solve, state, fuel, tankTemperature, ambientTemperature, level, height],

@@ -43,16 +43,7 @@ export function conditionsOf(
   state: OperatingState,
   others: Partial<Conditions> = {},
 ): Conditions {
-  const { fuel, tankTemperature, ambientTemperature } = model.usual
-  return {
-    state,
-    fuel,
-    tankTemperature,
-    ambientTemperature,
-    tankLevel: 0.6,
-    airPressure: 101_325,
-    ...others,
-  }
+  return { ...model.usual, state, ...others }
 }
 
 export function rested(state: CircuitState | NoState): CircuitState {
