@@ -76,7 +76,7 @@ export function parametersOf(model: CircuitModel, bent: readonly BentParameter[]
           part,
           parameter: wrong.parameter,
           reason: wrong.message,
-          accepted: 'figures in that order',
+          accepted: wrong.accepted,
         },
       }
   }

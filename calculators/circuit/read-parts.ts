@@ -47,7 +47,8 @@ function readPart(
   reader: FigureReader,
 ): ReadPart {
   const read = { ...part, values: readValues(path, partKinds[part.kind], given, reader) }
-  for (const { parameter, message } of wrongOrders(read)) reader.refuse([...path, parameter], message)
+  for (const { parameter, message, accepted } of wrongOrders(read))
+    reader.refuse([...path, parameter], `${message}; accepted: ${accepted}`)
   return read
 }
 

@@ -6,6 +6,7 @@ import type { Values } from './parameters.ts'
 export interface WrongOrder {
   readonly parameter: keyof Values
   readonly message: string
+  readonly accepted: string
 }
 
 const pressure = (value: number): string => spoken(value, { kind: 'gaugePressure' })
@@ -28,6 +29,7 @@ export function wrongOrders(part: {
       {
         parameter: 'cracking',
         message: `${label}: the cracking pressure, ${pressure(cracking)}, is not below the pressure at full flow, ${pressure(fullFlowPressure)}`,
+        accepted: `below ${pressure(fullFlowPressure)}`,
       },
     ]
   if (kind === 'tank' && mouth >= depth)
@@ -35,13 +37,15 @@ export function wrongOrders(part: {
       {
         parameter: 'mouth',
         message: `${label}: the suction mouth, ${length(mouth)} above the floor, is not below the full level, ${length(depth)}`,
+        accepted: `below ${length(depth)}`,
       },
     ]
   if (kind === 'filter' && shutElements > elements)
     return [
       {
         parameter: 'shutElements',
-        message: `${label}: ${shutElements} shut elements of ${elements}; accepted: 0 to ${elements}`,
+        message: `${label}: ${shutElements} shut elements of ${elements}`,
+        accepted: `0 to ${elements}`,
       },
     ]
   return []

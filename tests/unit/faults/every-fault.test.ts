@@ -15,7 +15,7 @@ describe.each(circuitIds)('%s', (id) => {
     expect(here.length).toBeGreaterThan(20)
   })
 
-  it.each(here)('comes to rest from cold with %s, at every severity asked and in every state', (fault) => {
+  it.each(here)('comes to rest with %s, at every severity asked and in every state', (fault) => {
     const without = operatingStates.flatMap((state) =>
       tenths.flatMap((severity) => {
         const now = withFaults(id, state, { [fault]: severity })

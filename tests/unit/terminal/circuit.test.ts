@@ -132,7 +132,13 @@ describe('circuit', () => {
       { parts: { 'back-pressure-valve': { cracking: '900 kPa' } } },
       'parts.back-pressure-valve.cracking',
       /900\skPa, is not below the pressure at full flow, 160\skPa/,
-      'figures in that order',
+      'below 160 kPa',
+    ],
+    [
+      { parts: { 'secondary-filters': { shutElements: 3 } } },
+      'parts.secondary-filters.shutElements',
+      /3 shut elements of 2$/,
+      '0 to 2',
     ],
   ]
   it.each(asTyped)(
