@@ -1,5 +1,5 @@
 import { temperatureOfContent } from '../heat/petroleum-heat.ts'
-import { solveNet, type Law } from '../hydraulics/network/index.ts'
+import { solveNet, type Law, type NetSolution } from '../hydraulics/network/index.ts'
 import { leastFlow, PRESSURE_AT_REST, TEMPERATURE_AT_REST } from './at-rest.ts'
 import { carry } from './carry.ts'
 import { networkOf } from './circuit-net.ts'
@@ -84,11 +84,14 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
       return Math.max(most, Math.abs(behind) / PRESSURE_AT_REST)
     }, 0)
   meter(situation, fields, metering, start !== undefined)
+  let solution: NetSolution | undefined
   for (let round = 1; round <= MOST_ROUNDS; round++) {
     setFixedPressures(situation, fields.onSurface, pressures)
     const laws = linkLaws(situation, fields, slopes)
     laws.push(...outwardLaws(situation, fields, holes))
-    const solved = solveNet(net, { laws, pressures }, { start: flows })
+    // The last solution has been read: its arrays take the next.
+    const solved = solveNet(net, { laws, pressures }, { start: flows, into: solution })
+    solution = solved
     if (!solved.converged) return { ok: false, reason: reasonOf(situation, solved.worst) }
     before.pressure.set(fields.pressure)
     before.temperature.set(fields.temperature)
