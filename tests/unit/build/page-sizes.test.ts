@@ -116,5 +116,5 @@ describe('the size of a page', () => {
 
 it('a page above its budget is named with what it weighs and what is allowed', () => {
   const size: PageSize = { ...sizeOf(''), html: 1e6 }
-  expect(overBudget([size])).toEqual(['/circuit/x/: HTML is 1000000 bytes compressed, allowed: 40960'])
+  expect(overBudget([size])).toEqual(['/circuit/x/: HTML is 1000000 bytes compressed, allowed: 45056'])
 })
