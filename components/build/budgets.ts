@@ -14,11 +14,10 @@ const KB = 1024
 /**
  * Compressed sizes above which the build fails. An article is read on a phone at the engine's side, over a
  * thin connection: at 100 KB/s its text should be there within half a second. The largest carry three calculators
- * with their worked results.
+ * with their worked results, a bench and a drawing with its figures in every system of units.
  */
 export const budgets: Record<PageKind, Budget> = {
   start: { html: 16 * KB, css: 16 * KB, script: 16 * KB },
-  // The page of lines bears five calculators with their worked examples, and claims with the address of their bench.
   article: { html: 44 * KB, css: 16 * KB, script: 16 * KB },
   calculator: { html: 40 * KB, css: 16 * KB, script: 16 * KB },
   bench: { html: 40 * KB, css: 20 * KB, script: 16 * KB },

@@ -10,6 +10,7 @@ import {
   roundHole,
   type SmallOpening,
 } from '../../../calculators/hydraulics/orifice-small.ts'
+import { suctionState } from '../../../calculators/hydraulics/suction.ts'
 import { theilSen } from '../../../calculators/statistics/theil-sen.ts'
 import { fuel, setPoint } from './plant-and-fuels.ts'
 
@@ -166,6 +167,57 @@ const sinking = (name: string, one: Fuel, celsius: number, at: readonly number[]
   at,
 })
 
+export const windowX: Axis = { from: [0, 66], to: [100, 376] }
+export const windowY: Axis = { from: [0, 206], to: [8, 26] }
+const inTheWindow = (name: string, one: Fuel, at: readonly number[]): DrawnCurve => ({
+  article: 'heating-and-the-viscosity-window',
+  name,
+  x: windowX,
+  y: windowY,
+  of: (celsius) => viscosityOf(one, celsius) * 1e6,
+  at,
+})
+
+/** Parts of the vacuum at the pump with the figures with which the sum on the page begins. [Pa] */
+function vacuumParts() {
+  const line = {
+    length: setPoint('suction-length'),
+    bore: setPoint('suction-bore'),
+    roughness: 0.046e-3,
+    fittings: { elbows90: 4, ballValves: 1 },
+    method: 'two-k',
+    fixedLoss: 0.78,
+  } as const
+  const side = { line, lift: setPoint('suction-lift'), strainerDrop: 0, surfacePressure: 101325 }
+  const { kinematicViscosity } = summer.first
+  const state = suctionState(side, setPoint('pump-delivery'), kinematicViscosity, summer.density)
+  return { lift: state.liftPressure, line: state.flow.drop, speed: state.velocityPressure }
+}
+
+/** Vacuum from the tank's surface to the pump, against places on the drawing. */
+function vacuumOnTheWay(name: string, strainerOf: (others: number) => number): DrawnCurve {
+  const { lift, line, speed } = vacuumParts()
+  const strainer = strainerOf(lift + line + speed)
+  const falls = [
+    [90, 120, lift],
+    [120, 215, line],
+    [215, 255, strainer],
+    [300, 330, speed],
+  ] as const
+  return {
+    article: 'lines-lift-and-vacuum',
+    name,
+    x: { from: [0, 0], to: [400, 400] },
+    y: { from: [0, 168], to: [30e3, 288] },
+    of: (x) =>
+      falls.reduce(
+        (sum, [from, to, fall]) => sum + fall * Math.min(1, Math.max(0, (x - from) / (to - from))),
+        0,
+      ),
+    at: [60, 90, 120, 215, 255, 300, 330, 390],
+  }
+}
+
 export const drawnCurves: readonly DrawnCurve[] = [
   hot('slip', (celsius) => dynamicOf(summer, 40) / dynamicOf(summer, celsius)),
   hot('viscosity', (celsius) => viscosityOf(summer, celsius) / viscosityOf(summer, 40)),
@@ -188,6 +240,11 @@ export const drawnCurves: readonly DrawnCurve[] = [
     [2, 2.5, 3, 4, 5, 7, 10, 14, 20, 30, 50, 100, 200],
   ),
   scale('redwood', redwoodSeconds, [3, 4, 5, 7, 10, 14, 20, 30, 50, 100, 200]),
+  inTheWindow('summer', summer, range(5, 100, 5)),
+  inTheWindow('winter', winter, range(0, 100, 5)),
+  inTheWindow('heavy', heavy, range(50, 100, 5)),
+  vacuumOnTheWay('clean', () => setPoint('suction-strainer-clean')),
+  vacuumOnTheWay('plugged', (others) => setPoint('suction-vacuum-limit') - others),
   sinking('warm', summer, 20, [3, 500]),
   sinking('cold', summer, 0, [3, 500]),
   sinking('heavy', heavy, 20, [3, 500]),

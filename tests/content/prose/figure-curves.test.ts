@@ -10,10 +10,12 @@ import {
   trendX,
   trendY,
   valueAt,
+  windowX,
+  windowY,
   type Axis,
 } from './drawn-curves.ts'
 import { inHealth } from '../model/bench.ts'
-import { fuel, setPoint } from './plant-and-fuels.ts'
+import { fuel, setPoint, tolerance } from './plant-and-fuels.ts'
 
 // A curve in a sketch is a statement: its corners must lie where the equation puts them, to half a drawn millimetre.
 
@@ -157,4 +159,91 @@ test('«eight hours: near 40 micrometres»; heavy distillate six times longer, c
   expect(time('heavy', 40) / time('warm', 40)).toBeGreaterThan(6)
   expect(time('heavy', 40) / time('warm', 40)).toBeLessThan(7)
   expect(time('cold', 40) / time('warm', 40)).toBeCloseTo(2.1, 1)
+})
+
+interface Box {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
+const boxesOf = (article: string): Box[] =>
+  [
+    ...articleText(article).matchAll(
+      /<rect class="fuel" x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)"/g,
+    ),
+  ].map(([, x, y, width, height]) => ({
+    x: Number(x),
+    y: Number(y),
+    width: Number(width),
+    height: Number(height),
+  }))
+
+test('the box of the window lies between the four limits, and heavy distillate never enters it', () => {
+  const [box] = boxesOf('heating-and-the-viscosity-window')
+  const [cold, hot] = [setPoint('fuel-temperature-low') - 273.15, setPoint('fuel-temperature-high') - 273.15]
+  const [thick, thin] = [setPoint('fuel-viscosity-highest') * 1e6, setPoint('fuel-viscosity-lowest') * 1e6]
+  expect(box?.x).toBeCloseTo(placeOf(windowX, cold), 1)
+  expect((box?.x ?? 0) + (box?.width ?? 0)).toBeCloseTo(placeOf(windowX, hot), 1)
+  expect(box?.y).toBeCloseTo(placeOf(windowY, thick), 1)
+  expect((box?.y ?? 0) + (box?.height ?? 0)).toBeCloseTo(placeOf(windowY, thin), 1)
+  const viscosity = (name: string, celsius: number) =>
+    drawnCurves
+      .find(({ article, name: own }) => article === 'heating-and-the-viscosity-window' && own === name)
+      ?.of(celsius) ?? Number.NaN
+  expect(viscosity('heavy', hot)).toBeGreaterThan(thick)
+  expect(viscosity('winter', setPoint('heater-set-point') - 273.15)).toBeGreaterThan(thin)
+  expect(viscosity('winter', setPoint('heater-set-point') - 273.15 + setPoint('heater-swing'))).toBeLessThan(
+    thin,
+  )
+})
+
+test('the ladder of the two valves stands on the set points and their tolerances, and two bands overlap', () => {
+  const y: Axis = { from: [120, 296], to: [420, 26] }
+  const atLimit = setPoint('header-pressure') + setPoint('secondary-drop-change')
+  const rungs = [
+    [setPoint('return-valve-cracking'), tolerance('return-valve-cracking')],
+    [setPoint('header-pressure'), tolerance('header-pressure')],
+    [atLimit, tolerance('header-pressure')],
+    [setPoint('bypass-valve-cracking'), tolerance('bypass-valve-cracking')],
+  ] as const
+  const boxes = boxesOf('the-two-valves')
+  expect(boxes).toHaveLength(rungs.length)
+  for (const [index, [middle, half]] of rungs.entries()) {
+    expect(boxes[index]?.y).toBeCloseTo(placeOf(y, (middle + half) / 1e3), 1)
+    expect(boxes[index]?.height).toBeCloseTo((2 * half * 0.9) / 1e3, 1)
+  }
+  const text = articleText('the-two-valves')
+  const [, first, second] =
+    /class="strong" d="M76 278.*\n.*class="dash" d="M76 ([\d.]+) H140 M322 ([\d.]+)/.exec(text) ?? []
+  expect(Number(first)).toBeCloseTo(placeOf(y, setPoint('return-valve-full-flow') / 1e3), 1)
+  expect(Number(second)).toBeCloseTo(placeOf(y, setPoint('bypass-valve-full-flow') / 1e3), 1)
+  const [, top, foot] = /class="wrong" d="M236 ([\d.]+) H392 M236 ([\d.]+)/.exec(text) ?? []
+  expect(Number(top)).toBe(boxes[2]?.y)
+  expect(Number(foot)).toBe((boxes[3]?.y ?? 0) + (boxes[3]?.height ?? 0))
+  expect(Number(top)).toBeLessThan(Number(foot))
+})
+
+test('the streams of the injector are as wide as they flow, and bear the temperatures in health', () => {
+  const text = articleText('injector-cooling-and-the-return-side')
+  const [, path = ''] = /class="fuel" d="([^"]+)"/.exec(text) ?? []
+  const [inflow, burnt, back] = [
+    [78, 60],
+    [202.1, 197.9],
+    [73.8, 60],
+  ].map(([far = 0, near = 0]) => {
+    for (const place of [far, near]) expect(path).toContain(String(place))
+    return far - near
+  })
+  const scale = 18 / setPoint('pump-delivery')
+  expect(inflow).toBeCloseTo(18, 1)
+  expect(burnt).toBeCloseTo(scale * setPoint('fuel-burnt-at-full-load'), 1)
+  expect(back).toBeCloseTo(scale * setPoint('return-flow-at-full-load'), 1)
+  const degrees = [...text.matchAll(/<SketchFigure value="(\d+) degC"/g)].map(([, value]) => Number(value))
+  expect(degrees).toEqual(
+    ['heater-set-point', 'return-header-temperature'].map((id) =>
+      expect.closeTo(setPoint(id) - 273.15, 6),
+    ) as unknown as number[],
+  )
 })
