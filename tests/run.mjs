@@ -88,7 +88,15 @@ async function typesAndBuilds() {
   rmSync('dist', { recursive: true, force: true })
   const reckoned = { RECKONED_FOLDER: join(scratch, 'reckoned') }
   await build('build', [], reckoned)
-  await build('build at a sub-path', ['--outDir', SUB_PATH_DIRECTORY], { ...reckoned, BASE_PATH: SUB_PATH })
+  await Promise.all([
+    build('build at a sub-path', ['--outDir', SUB_PATH_DIRECTORY], { ...reckoned, BASE_PATH: SUB_PATH }),
+    atTheRoot(),
+  ])
+}
+
+async function atTheRoot() {
+  await tool('html', 'html-validate', '--config', 'tests/lint/html-validate.json', 'dist')
+  await vitest('browser, at the root', ['tests/browser/root.test.ts'])
 }
 
 /** What needs no build. */
@@ -104,10 +112,6 @@ async function sources() {
 }
 
 await Promise.all([typesAndBuilds(), sources()])
-await Promise.all([
-  tool('html', 'html-validate', '--config', 'tests/lint/html-validate.json', 'dist'),
-  vitest('browser, at the root', ['tests/browser/root.test.ts']),
-])
 await vitest(
   'browser, at a sub-path',
   // One more file at a time than there are cores: a test mostly waits for what its page does.

@@ -206,8 +206,10 @@ describe('for everybody', () => {
     const { page, context } = await openBench(`${BENCH}?v=1&state=full&fault.secondary-filters-plugged=0.7`)
     const drawn = await page.locator('.circuit-reading').allTextContents()
     expect(drawn.length).toBeGreaterThan(5)
-    const tables = plain((await page.locator('.facts').innerText()).toLowerCase())
-    for (const reading of drawn) expect(tables).toContain(plain(reading.replace(/[▲▼]/, '').toLowerCase()))
+    // The tables follow when what is set has rested.
+    const tables = async () => plain((await page.locator('.facts').innerText()).toLowerCase())
+    for (const reading of drawn)
+      await expect.poll(tables).toContain(plain(reading.replace(/[▲▼]/, '').toLowerCase()))
     await context.close()
   })
 
