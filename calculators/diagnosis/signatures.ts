@@ -88,12 +88,12 @@ export function computeSignatures(source: SignatureSource): Signatures {
   const here = source.faults.filter(({ bends }) => Object.hasOwn(bends, circuit))
   const health = byState((state) => rested(solveWith(source, state, [])))
   const faultStates = (fault: FaultData, state: OperatingState): Shown[] => {
-    let warm = health[state]
+    let last = health[state]
     return SEVERITIES.map((severity) => {
-      const solved = severity === 0 ? warm : solveWith(source, state, [{ fault, severity }])
+      const solved = severity === 0 ? last : solveWith(source, state, [{ fault, severity }])
       // Where the model comes to no rest, the last slighter state is the best that is known.
-      if (solved.ok) warm = solved
-      return shownOf(source, warm)
+      if (solved.ok) last = solved
+      return shownOf(source, last)
     })
   }
   return {

@@ -1,3 +1,4 @@
+import { clean, fewProblems, quote, saidTwice, siteKeys } from './address-entries.ts'
 import type { Calculator } from '../../calculators/calculator/types.ts'
 import { relevantInputs } from '../../calculators/calculator/relevant-inputs.ts'
 import { plainText } from '../../calculators/quantity/number.ts'
@@ -19,11 +20,6 @@ const LONGEST_QUERY = 8000
 export const LONGEST_TEXT = 200
 /** A column carries the cells of all its rows. */
 const LONGEST_COLUMN = 2000
-const LONGEST_QUOTE = 40
-const MOST_PROBLEMS = 5
-
-/** Keys that other parts of the site put into an address. */
-const siteKeys = new Set(['q', 'highlight', 'pagefind-highlight'])
 
 /** Where a calculator stands among the calculators of its page, which decides whose a key of the address is. */
 export interface Place {
@@ -34,16 +30,6 @@ export interface Place {
   readonly first: boolean
   /** Prefixes of the other calculators of the page. */
   readonly others: readonly string[]
-}
-
-// Line ends, other control characters, and marks that turn the direction of reading and so could disguise a text.
-const unprintable = /[\p{Cc}\u2028\u2029\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu
-
-const clean = (text: string): string => text.replace(unprintable, ' ')
-
-function quote(text: string): string {
-  const shown = clean(text)
-  return `«${shown.length > LONGEST_QUOTE ? `${shown.slice(0, LONGEST_QUOTE)}…` : shown}»`
 }
 
 /** The key without its prefix when it is meant for the calculator at this place. */
@@ -214,7 +200,7 @@ export function readAddress(
         `Read ${quote(fullKey)}, which is no input here; accepted: ${[...known.keys()].filter((id) => !id.includes('.') || columns.has(id)).join(', ')}.`,
       )
     } else if (seen.has(key)) {
-      problems.push(`${quote(key)} stands in the address more than once; the first was taken.`)
+      problems.push(saidTwice(key))
     } else {
       seen.add(key)
       const longest = columns.has(key) ? LONGEST_COLUMN : LONGEST_TEXT
@@ -229,12 +215,7 @@ export function readAddress(
       else state = outcome
     }
   }
-  const more = problems.length - MOST_PROBLEMS
-  return {
-    state,
-    problems:
-      more > 0 ? [...problems.slice(0, MOST_PROBLEMS), `And ${more} more that could not be used.`] : problems,
-  }
+  return { state, problems: fewProblems(problems) }
 }
 
 function columnKeys(calculator: Calculator): Set<string> {

@@ -1,6 +1,7 @@
 import { plainText, readNumber } from '../../calculators/quantity/number.ts'
 import { kinds } from '../../calculators/quantity/kinds.ts'
 import type { UnitSystem } from '../../calculators/quantity/types.ts'
+import { clean, quote, siteKeys } from '../calculator/address-entries.ts'
 import { unitsOffered } from './conversions.ts'
 import { BAROMETER_KIND, entryOf, isKind, startState } from './converter-state.ts'
 import type { ConverterState, Entry } from './converter-state.ts'
@@ -9,20 +10,7 @@ import type { ConverterState, Entry } from './converter-state.ts'
 const VERSION = '1'
 const LONGEST_QUERY = 2000
 const LONGEST_TEXT = 200
-const LONGEST_QUOTE = 40
 const KEYS = ['v', 'kind', 'value', 'unit', 'barometer'] as const
-/** Keys that other parts of the site put into an address. */
-const SITE_KEYS = new Set(['q', 'highlight', 'pagefind-highlight'])
-
-// Line ends, other control characters, and marks that turn the direction of reading and so could disguise a text.
-const unprintable = /[\p{Cc}\u2028\u2029\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu
-const clean = (text: string): string => text.replace(unprintable, ' ')
-
-function quote(text: string): string {
-  const shown = clean(text)
-  return `«${shown.length > LONGEST_QUOTE ? `${shown.slice(0, LONGEST_QUOTE)}…` : shown}»`
-}
-
 export interface AddressReading {
   readonly state: ConverterState
   /** One sentence for each thing that could not be used; plain text. */
@@ -39,7 +27,7 @@ export function readAddress(query: string, system: UnitSystem): AddressReading {
   const given = new URLSearchParams(query)
   const problems: string[] = []
   for (const key of new Set(given.keys()))
-    if (!KEYS.some((known) => known === key) && !SITE_KEYS.has(key))
+    if (!KEYS.some((known) => known === key) && !siteKeys.has(key))
       problems.push(`Read ${quote(key)}, which means nothing here; accepted: ${KEYS.slice(1).join(', ')}.`)
   const text = (key: string): string | undefined => {
     const value = given.get(key)

@@ -1,6 +1,4 @@
-import { useEffect, useState } from 'preact/hooks'
-import { CopyByHand } from '../calculator/CopyByHand.tsx'
-import { copyText } from '../calculator/deliver.ts'
+import { useDelivery } from '../calculator/use-delivery.tsx'
 import { LONGEST_NOTE, OTHER } from './finder-state.ts'
 import type { FinderShared } from './shared.ts'
 import type { AnswerLine } from './words.ts'
@@ -13,24 +11,10 @@ interface Props extends FinderShared {
   undo: (() => void) | undefined
 }
 
-/** How long a confirmation stays. */
-const CONFIRMATION_MS = 6000
-
 /** What was found in the end, and the ways in which all of it leaves the page. */
 export function WorkOrderSheet({ order, startAfresh, undo, ...shared }: Props) {
   const { offer, state, send, htmlId, found } = shared
-  const [said, say] = useState('')
-  const [byHand, offerByHand] = useState<string>()
-  useEffect(() => {
-    if (said === '') return
-    const timer = setTimeout(() => say(''), CONFIRMATION_MS)
-    return () => clearTimeout(timer)
-  }, [said])
-  const copy = async (what: string, text: string) => {
-    const copied = await copyText(text)
-    offerByHand(copied ? undefined : text)
-    say(copied ? `${what} copied.` : `The browser did not allow copying. ${what} stands in the box below.`)
-  }
+  const { say, copy, told } = useDelivery()
   const inOrder = found?.groups.flatMap(({ causes }) => causes.map(({ fault }) => fault)) ?? []
   const sorted = offer.causes.toSorted((a, b) => placeIn(inOrder, a.id) - placeIn(inOrder, b.id))
   return (
@@ -103,8 +87,7 @@ export function WorkOrderSheet({ order, startAfresh, undo, ...shared }: Props) {
           </button>
         )}
       </div>
-      <output class="said">{said}</output>
-      {byHand !== undefined && <CopyByHand text={byHand} />}
+      {told}
     </section>
   )
 }

@@ -1,3 +1,4 @@
+import { clean, quote, readEntries, siteEntries } from '../calculator/address-entries.ts'
 import type { FieldSpecs } from '../calculator/fields.ts'
 import { fieldFrom, portableText, type QuantityField } from '../calculator/state.ts'
 import { plantStates } from '../../calculators/checks/types.ts'
@@ -12,20 +13,6 @@ const VERSION = 1
 /** Longer than any address the page can write, short enough that nothing has to cope with more. */
 const LONGEST_QUERY = 8000
 const LONGEST_TEXT = 200
-const LONGEST_QUOTE = 40
-const MOST_PROBLEMS = 5
-
-/** Keys that other parts of the site put into an address. */
-const siteKeys = new Set(['q', 'highlight', 'pagefind-highlight'])
-
-// Line ends, other control characters, and marks that turn the direction of reading and so could disguise a text.
-const unprintable = /[\p{Cc}\u2028\u2029\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu
-const clean = (text: string): string => text.replace(unprintable, ' ')
-
-function quote(text: string): string {
-  const shown = clean(text)
-  return `«${shown.length > LONGEST_QUOTE ? `${shown.slice(0, LONGEST_QUOTE)}…` : shown}»`
-}
 
 /** Key by which the address names the circuit; it is read before the form is there. */
 export const CIRCUIT_KEY = 'circuit'
@@ -124,31 +111,9 @@ export function readAddress(
   query: string,
   system: UnitSystem,
 ): AddressReading {
-  const start = startState(specs, system)
-  if (query.length > LONGEST_QUERY) {
-    const problem = `The address has ${query.length} characters behind its question mark; accepted: at most ${LONGEST_QUERY}. Nothing of it was used.`
-    return { state: start, problems: [problem] }
-  }
-  const problems: string[] = []
-  const seen = new Set<string>()
-  let state = start
-  for (const [key, value] of new URLSearchParams(query)) {
-    if (siteKeys.has(key)) continue
-    if (seen.has(key)) {
-      problems.push(`${quote(key)} stands in the address more than once; the first was taken.`)
-      continue
-    }
-    seen.add(key)
-    const outcome = readEntry({ offer, specs }, state, key, value)
-    if (typeof outcome === 'string') problems.push(outcome)
-    else state = outcome
-  }
-  const more = problems.length - MOST_PROBLEMS
-  return {
-    state,
-    problems:
-      more > 0 ? [...problems.slice(0, MOST_PROBLEMS), `And ${more} more that could not be used.`] : problems,
-  }
+  return readEntries(query, LONGEST_QUERY, startState(specs, system), (before, key, value) =>
+    readEntry({ offer, specs }, before, key, value),
+  )
 }
 
 /** What the address says of a state: nothing for the form as it starts. */
@@ -178,9 +143,7 @@ function entriesOf(offer: FinderOffer, state: FinderState): [string, string][] {
  * @param query the page's own, of which the keys of other parts of the site are kept
  */
 export function writeAddress(offer: FinderOffer, state: FinderState, usual: string, query = ''): string {
-  const parameters = new URLSearchParams()
-  for (const [key, value] of new URLSearchParams(query.length > LONGEST_QUERY ? '' : query))
-    if (siteKeys.has(key)) parameters.append(key, value)
+  const parameters = siteEntries(query, LONGEST_QUERY)
   const entries = entriesOf(offer, state)
   const other = offer.circuit !== usual
   if (entries.length > 0 || other) parameters.append('v', String(VERSION))

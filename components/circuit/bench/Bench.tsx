@@ -48,7 +48,8 @@ export function Bench({ data, htmlId, solve, live }: BenchProps) {
   const [beforeReset, setBeforeReset] = useState<BenchState>()
   const system = useUnits(live)
   const { setting, colouring, part } = state
-  const answer = useSolved(solve, setting, usualSetting(data).tankLevel)
+  const usualLevel = useMemo(() => usualSetting(data).tankLevel, [data])
+  const answer = useSolved(solve, setting, usualLevel)
   const { now, health, reason } = answer
   const tabled = useSettled(answer, TABLES_PAUSE_MS, true)
   const scale = useMemo(() => health && scaleOf(colouring, health, system), [colouring, health, system])

@@ -28,7 +28,8 @@ export function SmallBench({ data, htmlId, solve, preset, live }: Props) {
   useEffect(() => setReady(live), [live])
   const system = useUnits(live)
   const { setting } = state
-  const answer = useSolved(solve, setting, usualSetting(data).tankLevel)
+  const usualLevel = useMemo(() => usualSetting(data).tankLevel, [data])
+  const answer = useSolved(solve, setting, usualLevel)
   const change = useCallback((action: Action): void => {
     touch(true)
     send(action)

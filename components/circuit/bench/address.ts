@@ -1,5 +1,6 @@
 import { operatingStates } from '../../../calculators/circuit/types.ts'
 import { formatNumber, withoutFinalZeros } from '../../../calculators/quantity/format.ts'
+import { quote, readEntries, siteEntries } from '../../calculator/address-entries.ts'
 import { slidersOf, usualSetting, type Slider } from './setting.ts'
 import type { BenchData, BenchState, Setting } from './types.ts'
 
@@ -8,15 +9,10 @@ const VERSION = 1
 
 /** Longer than any link the bench can write, short enough that nothing has to cope with more. */
 const LONGEST_QUERY = 4000
-const LONGEST_QUOTE = 40
-const MOST_PROBLEMS = 5
 const DIGITS = 4
 const ICE_POINT = 273.15
 
 const FAULT_PREFIX = 'fault.'
-
-/** Keys that other parts of the site put into an address. */
-const siteKeys = new Set(['q', 'highlight', 'pagefind-highlight'])
 
 /** How a slider's value stands in an address: in degrees Celsius, per cent or metres, so that a person can read it. */
 const sliderKeys: Readonly<Record<string, { slider: Slider; unit: string; factor: number; offset: number }>> =
@@ -28,14 +24,6 @@ const sliderKeys: Readonly<Record<string, { slider: Slider; unit: string; factor
   }
 
 const colourings = ['pressure', 'temperature'] as const
-
-// Line ends, other control characters, and marks that turn the direction of reading and so could disguise a text.
-const unprintable = /[\p{Cc}\u2028\u2029\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu
-
-function quote(text: string): string {
-  const shown = text.replace(unprintable, ' ')
-  return `«${shown.length > LONGEST_QUOTE ? `${shown.slice(0, LONGEST_QUOTE)}…` : shown}»`
-}
 
 const short = (value: number): string => withoutFinalZeros(formatNumber(value, DIGITS)).replace('−', '-')
 
@@ -59,31 +47,9 @@ export function startState(data: BenchData, setting: Setting = usualSetting(data
  * @param query the part of the address behind the question mark
  */
 export function readAddress(data: BenchData, query: string): AddressReading {
-  const start = startState(data)
-  if (query.length > LONGEST_QUERY) {
-    const problem = `The address has ${query.length} characters behind its question mark; accepted: at most ${LONGEST_QUERY}. Nothing of it was used.`
-    return { state: start, problems: [problem] }
-  }
-  const problems: string[] = []
-  const seen = new Set<string>()
-  let state = start
-  for (const [key, value] of new URLSearchParams(query)) {
-    if (siteKeys.has(key)) continue
-    if (seen.has(key)) {
-      problems.push(`${quote(key)} stands in the address more than once; the first was taken.`)
-      continue
-    }
-    seen.add(key)
-    const outcome = readEntry(data, state, key, value)
-    if (typeof outcome === 'string') problems.push(outcome)
-    else state = outcome
-  }
-  const more = problems.length - MOST_PROBLEMS
-  return {
-    state,
-    problems:
-      more > 0 ? [...problems.slice(0, MOST_PROBLEMS), `And ${more} more that could not be used.`] : problems,
-  }
+  return readEntries(query, LONGEST_QUERY, startState(data), (before, key, value) =>
+    readEntry(data, before, key, value),
+  )
 }
 
 /** The state with one entry of the address in it, or a sentence that says why not. */
@@ -180,9 +146,7 @@ function entriesOf({ setting, colouring, part }: BenchState): [string, string][]
  */
 export function writeAddress(data: BenchData, state: BenchState, query = ''): string {
   const usual = new Map(entriesOf(startState(data)))
-  const parameters = new URLSearchParams()
-  for (const [key, value] of new URLSearchParams(query.length > LONGEST_QUERY ? '' : query))
-    if (siteKeys.has(key)) parameters.append(key, value)
+  const parameters = siteEntries(query, LONGEST_QUERY)
   const own = entriesOf(state).filter(([key, value]) => usual.get(key) !== value)
   if (own.length > 0) parameters.append('v', String(VERSION))
   for (const [key, value] of own) parameters.append(key, value)
