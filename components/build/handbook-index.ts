@@ -5,12 +5,13 @@ import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
 import type { AstroIntegration } from 'astro'
 import { nearWordsBudget } from './budgets.ts'
+import { indexedHtml, treeOf } from './indexed-html.ts'
 import { listEntries } from './list-entries.ts'
-import { nearWords } from './near-words.ts'
+import { WordUses } from './near-words.ts'
 import { outputPages } from './output-pages.ts'
 import type { OutputPage } from './output-pages.ts'
 import { overBudget, pageSizes, sizeTable } from './page-sizes.ts'
-import { writeTextIndex } from './text-index.ts'
+import { writeTextIndex, type IndexedPage } from './text-index.ts'
 
 /** After each build: writes the search index, prints what the pages weigh and holds them to their budgets. */
 export function handbookIndex(): AstroIntegration {
@@ -54,11 +55,22 @@ export function handbookIndex(): AstroIntegration {
  */
 async function writeSearch(folder: string, pages: OutputPage[], found: OutputPage[]): Promise<number> {
   const records = listEntries(pages)
-  await writeTextIndex(folder, found, records)
+  const uses = new WordUses()
+  for (const record of records) uses.addRecord(record)
+  await writeTextIndex(folder, indexed(found, uses), records)
   const entry = readFileSync(join(folder, 'pagefind', 'pagefind-entry.json'))
   const tag = createHash('sha256').update(entry).digest('hex').slice(0, 12)
-  const json = JSON.stringify({ tag, words: nearWords(found, records) })
+  const json = JSON.stringify({ tag, words: uses.sorted() })
   mkdirSync(join(folder, 'search'), { recursive: true })
   writeFileSync(join(folder, 'search', 'near.json'), json)
   return gzipSync(json).length
+}
+
+/** Each page as the index reads it, its words counted on the way: to read a page takes longer than all that is done with it. */
+function* indexed(pages: OutputPage[], uses: WordUses): Generator<IndexedPage> {
+  for (const { path, html } of pages) {
+    const tree = treeOf(html)
+    uses.addPage(tree)
+    yield { path, content: indexedHtml(tree) }
+  }
 }

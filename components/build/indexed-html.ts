@@ -16,12 +16,11 @@ export function treeOf(page: string): Root {
 }
 
 /**
- * A page as the index reads it. Cells and labels whose words would run into each other, since only the style sheet
+ * A page as the index reads it, from its tree, which is changed. Cells and labels whose words would run into each other, since only the style sheet
  * keeps them apart, get a space between them; a heading without an id takes the id of the box that it heads, so that
  * a result can open there.
  */
-export function indexedHtml(page: string): string {
-  const tree = treeOf(page)
+export function indexedHtml(tree: Root): string {
   prepare(tree)
   return html.stringify(tree)
 }

@@ -1,8 +1,6 @@
-import { existsSync, readFileSync } from 'node:fs'
-import { parse } from 'yaml'
 import type { PartKindId } from '../../calculators/circuit/part-kinds.ts'
 import { readFigure } from '../../calculators/quantity/figure.ts'
-import { idsOfFolder, rawCircuit } from './ids.ts'
+import { idsOfFolder, keysIn, rawCircuit } from './ids.ts'
 
 /** What a claim about a circuit can speak of. */
 export interface ClaimScope {
@@ -26,9 +24,7 @@ const gauges: ReadonlySet<PartKindId> = new Set([
 ])
 
 function bendsOf(fault: string): readonly string[] | undefined {
-  const path = `content/faults/${fault}.yaml`
-  if (!existsSync(path)) return undefined
-  return Object.keys((parse(readFileSync(path, 'utf8')) as { bends: object }).bends)
+  return idsOfFolder('faults').includes(fault) ? keysIn(`faults/${fault}.yaml`, 'bends') : undefined
 }
 
 function scopeOf(circuit: string): ClaimScope {

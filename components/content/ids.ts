@@ -23,29 +23,38 @@ export function idsOfFolder(collection: string): string[] {
     .sort()
 }
 
+const parsed = new Map<string, { readonly text: string; readonly data: unknown }>()
+
+/** What a YAML file holds, parsed anew only when its text is another: each claim and each page asks for the same few. */
+function yamlOf(path: string): unknown {
+  const text = readFileSync(join(CONTENT, path), 'utf8')
+  const before = parsed.get(path)
+  if (before?.text === text) return before.data
+  const data: unknown = parse(text)
+  parsed.set(path, { text, data })
+  return data
+}
+
 /** Ids of a collection that keeps all its entries in one YAML file: the keys at its top. */
 export function idsOfFile(path: string): string[] {
-  return Object.keys(parse(readFileSync(join(CONTENT, path), 'utf8')) as object).sort()
+  return Object.keys(yamlOf(path) as object).sort()
 }
 
 /** Keys under a field at the top of one YAML file: the set points of a plant, say. */
 export function keysIn(path: string, field: string): string[] {
-  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>
+  const data = yamlOf(path) as Record<string, unknown>
   return Object.keys((data[field] ?? {}) as object)
 }
 
 /** Ids under 'values' of one entry of a YAML file; none where there is no such entry. */
 export function valuesOf(path: string, entry: string): string[] {
-  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<
-    string,
-    { readonly values?: object }
-  >
+  const data = yamlOf(path) as Record<string, { readonly values?: object }>
   return Object.keys(data[entry]?.values ?? {})
 }
 
 /** A text at the top of one YAML file: the circuit of a plant, say. */
 export function textIn(path: string, field: string): string {
-  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, unknown>
+  const data = yamlOf(path) as Record<string, unknown>
   return String(data[field])
 }
 
@@ -53,15 +62,13 @@ export type SetPoints = Readonly<Record<string, SetPoint>>
 
 /** Set points of a plant by id, each with its kind and its value as its file gives them. */
 export function setPointsOf(plant: string): SetPoints {
-  const { setPoints } = parse(readFileSync(join(CONTENT, `plants/${plant}.yaml`), 'utf8')) as {
-    setPoints: SetPoints
-  }
+  const { setPoints } = yamlOf(`plants/${plant}.yaml`) as { setPoints: SetPoints }
   return setPoints
 }
 
 /** The fuels by id, as their files give them. */
 export function fuelsOf(): Readonly<Record<string, FuelData>> {
-  const read = (id: string) => parse(readFileSync(join(CONTENT, `fuels/${id}.yaml`), 'utf8')) as FuelData
+  const read = (id: string) => yamlOf(`fuels/${id}.yaml`) as FuelData
   return Object.fromEntries(idsOfFolder('fuels').map((id) => [id, read(id)]))
 }
 
@@ -82,7 +89,7 @@ interface RawCircuit {
 
 /** A circuit as its file gives it. */
 export function rawCircuit(id: string): RawCircuit {
-  return parse(readFileSync(join(CONTENT, `circuits/${id}.yaml`), 'utf8')) as RawCircuit
+  return yamlOf(`circuits/${id}.yaml`) as RawCircuit
 }
 
 /** Ids of the calculators: their folders' names. */

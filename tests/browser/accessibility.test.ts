@@ -1,12 +1,8 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { PHONE, sideways, violations } from './axe.ts'
 import { onePageOfEachKind } from './pages.ts'
 import { serveSite, type Site } from './site.ts'
-
-const PHONE = { width: 390, height: 844 }
-const STANDARDS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-const COLOUR = 'color-contrast'
 
 let site: Site
 beforeAll(async () => {
@@ -14,20 +10,7 @@ beforeAll(async () => {
 })
 afterAll(() => site.close())
 
-/**
- * What axe finds wrong, by all rules of the standards or by one. No page has a frame, for which axe would open another
- * page, and nobody reads what was found right, which is most of what it would report.
- */
-async function violations(page: Page, rule?: string): Promise<string[]> {
-  const axe = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
-  const found = await (rule === undefined ? axe.withTags(STANDARDS) : axe.withRules(rule)).analyze()
-  return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)
-}
-
 const background = (page: Page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor)
-
-const sideways = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 
 describe('every page kind', () => {
   it.each(onePageOfEachKind())(
@@ -42,7 +25,7 @@ describe('every page kind', () => {
       const light = await background(page)
       await page.emulateMedia({ colorScheme: 'dark' })
       expect(await background(page)).not.toBe(light)
-      expect(await violations(page, COLOUR), 'dark').toEqual([])
+      expect(await violations(page, 'colours'), 'dark').toEqual([])
 
       // On a phone other parts are shown, in other places.
       await page.emulateMedia({ colorScheme: 'light' })

@@ -1,12 +1,10 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { looks, PHONE, sideways, violations } from './axe.ts'
 import { serveSite, type Site } from './site.ts'
 
 const BENCH = 'bench/pq-12/'
 const CIRCUITS = ['pq-12', 'ps-6', 'pb-8']
-const STANDARDS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-const PHONE = { width: 390, height: 844 }
 const BUBBLES = 'Suction strainer cover draws air'
 
 let site: Site
@@ -175,10 +173,7 @@ describe('for everybody', () => {
     const { page, context, faults } = await openBench(BENCH, { viewport: PHONE })
     await switchOn(page, BUBBLES)
     await expect.poll(() => page.locator('.bench-bar').textContent()).toContain('full with bubbles')
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    )
-    expect(overflow).toBeLessThanOrEqual(0)
+    expect(await sideways(page)).toBeLessThanOrEqual(0)
     expect(faults).toEqual([])
     await context.close()
   })
@@ -213,21 +208,14 @@ describe('for everybody', () => {
     await context.close()
   })
 
-  it.each([
-    { look: 'light', options: {} },
-    { look: 'dark', options: { colorScheme: 'dark' as const } },
-    { look: 'on a phone', options: { viewport: PHONE } },
-  ])(
+  it.each(looks)(
     'has no accessibility violation with faults on, a part open and a bad address, $look',
-    async ({ options }) => {
+    async ({ options, rules }) => {
       const query =
         '?v=1&state=full&fault.secondary-filters-plugged=0.7&fault.fuel-too-hot=1&part=supply-pump&wing=1'
       const { page, context } = await openBench(BENCH + query, options)
       await page.locator('.address-problems li').first().waitFor()
-      const { violations } = await new AxeBuilder({ page }).withTags(STANDARDS).analyze()
-      expect(
-        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
-      ).toEqual([])
+      expect(await violations(page, rules)).toEqual([])
       await context.close()
     },
   )
@@ -288,13 +276,3 @@ describe('a small bench in an article', () => {
     await context.close()
   })
 })
-
-it('the offline edition opens the bench and solves', async () => {
-  const { page, context } = await site.open('', { serviceWorkers: 'allow' })
-  await page.evaluate(async () => void (await navigator.serviceWorker.ready))
-  await context.setOffline(true)
-  await page.goto(site.address(`${BENCH}?v=1&fault.strainer-cover-draws-air=0.6`))
-  await awake(page)
-  await expect.poll(() => glassWords(page, 'Return glass').textContent()).toMatch(/bubbles/)
-  await context.close()
-}, 90_000)

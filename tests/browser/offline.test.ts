@@ -36,7 +36,7 @@ function deployNewEdition(marker: string): void {
 }
 
 describe('offline', () => {
-  it('keeps every page, the search and the calculators; a new edition waits until it is asked for', async () => {
+  it('keeps every page, the search, the calculators and the bench; a new edition waits until it is asked for', async () => {
     const { page, context } = await site.open('', { serviceWorkers: 'allow' })
     await untilKept(page)
 
@@ -51,6 +51,10 @@ describe('offline', () => {
       .getByRole('link', { name: /bubbles in the return glass when priming/i })
       .first()
       .waitFor()
+    await page.goto(site.address('bench/pq-12/?v=1&fault.strainer-cover-draws-air=0.6'))
+    await page.locator('circuit-bench[data-awake]').waitFor()
+    const returnGlass = page.locator('.glass-panel', { hasText: 'Return glass' })
+    await expect.poll(() => returnGlass.textContent()).toMatch(/bubbles/)
 
     await context.setOffline(false)
     deployNewEdition('second edition')

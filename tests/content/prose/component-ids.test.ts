@@ -65,6 +65,8 @@ test('a plant with a circuit of its own borrows the articles’ set points, and 
   expect(await problemsIn('<Setpoint of="injection-viscosity" />')).toHaveLength(1)
 })
 
-test.each(mdxPages())('$path: every id is one that exists', async (page) => {
-  expect(await mdxProblems([page])).toEqual([])
+const problems = await mdxProblems()
+
+test.each(mdxPages())('$path: every id is one that exists', ({ path }) => {
+  expect(problems.filter((problem) => problem.startsWith(`${path}:`))).toEqual([])
 })

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { indexedHtml } from '../../../components/build/indexed-html.ts'
+import { indexedHtml, treeOf } from '../../../components/build/indexed-html.ts'
 import { listEntries } from '../../../components/build/list-entries.ts'
-import { nearWords } from '../../../components/build/near-words.ts'
+import { WordUses } from '../../../components/build/near-words.ts'
 
 describe('a page as the index reads it', () => {
   it('has a space between cells, but none within a word', () => {
     const html = indexedHtml(
-      '<table><tr><th>draws air</th><td>common</td></tr></table><p>m<sup>2</sup>/s</p>',
+      treeOf('<table><tr><th>draws air</th><td>common</td></tr></table><p>m<sup>2</sup>/s</p>'),
     )
     expect(html).toContain('draws air</th> <td>common</td>')
     expect(html).toContain('m<sup>2</sup>/s')
@@ -14,7 +14,7 @@ describe('a page as the index reads it', () => {
 
   it('lets a heading without an id take that of the box it heads', () => {
     const html = indexedHtml(
-      '<ul><li id="part-tank"><h4>Tank</h4></li><li id="two"><h4 id="own">Two</h4></li></ul>',
+      treeOf('<ul><li id="part-tank"><h4>Tank</h4></li><li id="two"><h4 id="own">Two</h4></li></ul>'),
     )
     expect(html).toContain('<li><h4 id="part-tank">Tank</h4>')
     expect(html).toContain('<li id="two"><h4 id="own">Two</h4>')
@@ -24,7 +24,9 @@ describe('a page as the index reads it', () => {
 describe('the words of the handbook', () => {
   const body = `<nav>menu</nav><article data-pagefind-body><h2>Strainer</h2><p>the spin-on strainer</p>
     <p data-pagefind-ignore>ignored</p><p hidden data-pagefind-ignore data-pagefind-meta="aliases">basket</p></article>`
-  const words = nearWords([{ path: '/x/', html: body }], [])
+  const uses = new WordUses()
+  uses.addPage(treeOf(body))
+  const words = uses.sorted()
 
   it('are those that can be found, names above running text', () => {
     expect(Object.keys(words)).toEqual(['basket', 'on', 'spin', 'spinon', 'strainer', 'the'])
@@ -34,7 +36,9 @@ describe('the words of the handbook', () => {
 
   it('hold those of the entries of lists', () => {
     const entry = { url: '/glossary/#x', content: 'Priming', language: 'en', meta: { title: 'priming' } }
-    expect(nearWords([], [entry])).toEqual({ priming: 6 })
+    const ofLists = new WordUses()
+    ofLists.addRecord(entry)
+    expect(ofLists.sorted()).toEqual({ priming: 6 })
   })
 })
 
