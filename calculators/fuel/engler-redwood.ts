@@ -4,6 +4,9 @@ const SQUARE_MILLIMETRE = 1e-6
 export const ENGLER_BEGINS = 1.35
 export const REDWOOD_BEGINS = 34
 
+/** In a thinner liquid the older equation for Engler draws near to the later ones and crosses them: no check. [m²/s] */
+export const UBBELOHDE_BEGINS = 15e-6
+
 /** ν = slope·x − correction/x: the form of all efflux viscometers, the correction being for the speed of the jet. */
 interface EffluxLine {
   readonly slope: number
@@ -58,12 +61,12 @@ export function englerDegrees(kinematicViscosity: number): number {
 
 /**
  * Engler degrees by the older equation of Ubbelohde, ν = 7.31E − 6.31/E in mm²/s: a check on the other. [°E]
- * @param kinematicViscosity [m²/s], above 0
- * @returns the degrees, 3 to 6 % more than by the later equations from 20 mm²/s on
+ * @param kinematicViscosity [m²/s], from 15e-6 on
+ * @returns the degrees, 3 to 7 % more than by the later equations; undefined below 15e-6, where the two cross
  * @source herschel-1917 (which treats Ubbelohde's equation; its constants from memory)
  */
-export function englerByUbbelohde(kinematicViscosity: number): number {
-  return readingOf(ENGLER_1907, kinematicViscosity)
+export function englerByUbbelohde(kinematicViscosity: number): number | undefined {
+  return kinematicViscosity < UBBELOHDE_BEGINS ? undefined : readingOf(ENGLER_1907, kinematicViscosity)
 }
 
 /**

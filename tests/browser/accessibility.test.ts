@@ -36,5 +36,7 @@ describe('every page kind', () => {
       expect(faults).toEqual([])
       await context.close()
     },
+    // The list of all pages has thousands of elements, each looked at three times.
+    120_000,
   )
 })

@@ -16,6 +16,8 @@ describe('links', () => {
       path: site.address(),
       recurse: true,
       checkFragments: true,
+      // On a busy machine the server may have shut the connection at the moment at which it is used again.
+      retryErrors: true,
       // The sources name their publishers in words; a link that leaves the site is a mistake here.
       linksToSkip: ['^(mailto|data):'],
     })

@@ -72,6 +72,7 @@ export function compute(input: Values) {
   const furol = sayboltFurol(kinematicViscosity, input.temperature)
   const engler = englerDegrees(kinematicViscosity)
   const redwood = redwoodSeconds(kinematicViscosity)
+  const older = englerByUbbelohde(kinematicViscosity)
   const hot = nearestFurol(input.temperature) > 350
   const seconds = (label: string, symbol: string, rule: string, value: number): Step => ({
     label,
@@ -107,17 +108,21 @@ export function compute(input: Values) {
       {
         label: 'Engler',
         symbol: '°E',
-        rule: 'the °E for which ν is the smaller of 8°E − 8.64/°E and 7.6°E − 4/°E',
+        rule: `the °E for which ν is the smaller of 8°E − 8.64/°E and 7.6°E − 4/°E${older === undefined ? '; no check by the older equation of Ubbelohde, which holds from 15 mm²/s on' : ''}`,
         value: engler,
         kind: 'ratio' as const,
       },
-      {
-        label: 'Check: Engler by the older equation of Ubbelohde',
-        symbol: '°E′',
-        rule: 'the °E′ for which ν = 7.31°E′ − 6.31/°E′',
-        value: englerByUbbelohde(kinematicViscosity),
-        kind: 'ratio' as const,
-      },
+      ...(older === undefined
+        ? []
+        : [
+            {
+              label: 'Check: Engler by the older equation of Ubbelohde',
+              symbol: '°E′',
+              rule: 'the °E′ for which ν = 7.31°E′ − 6.31/°E′',
+              value: older,
+              kind: 'ratio' as const,
+            },
+          ]),
       seconds(
         'Redwood No. 1',
         'R1',

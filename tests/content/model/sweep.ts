@@ -1,8 +1,7 @@
 import { operatingStates, type GlassView, type OperatingState } from '../../../calculators/circuit/types.ts'
-import { solveCircuit } from '../../../calculators/circuit/solve-circuit.ts'
-import { bendCircuit, type SevereFault } from '../../../calculators/faults/bend-circuit.ts'
+import type { SevereFault } from '../../../calculators/faults/bend-circuit.ts'
 import type { FaultData } from '../../../calculators/faults/types.ts'
-import { conditionsOf, faults, glass, modelOf, rested, sourceOf } from '../../unit/circuit-model/shipped.ts'
+import { faults, glass, rested, sourceOf, withFaults } from '../../unit/circuit-model/shipped.ts'
 
 export const severities = [0.2, 0.4, 0.6, 0.8, 1] as const
 
@@ -16,8 +15,7 @@ export interface Seen {
 
 /** A circuit with the sides of its net, as its data gives them. */
 export function circuitOf(id: string) {
-  const { circuit, setPoints } = sourceOf(id)
-  const model = modelOf(id)
+  const { circuit } = sourceOf(id)
   const touched = (line: 'suction' | 'return') =>
     new Set(
       circuit.connections
@@ -37,10 +35,8 @@ export function circuitOf(id: string) {
 
   function seen(chosen: readonly SevereFault[]): readonly Seen[] {
     return operatingStates.map((state) => {
-      const conditions = conditionsOf(model, state)
-      const bending = bendCircuit(model, id, chosen, conditions, setPoints)
-      if (!bending.ok) throw new Error(bending.reason)
-      const now = rested(solveCircuit(model, conditions, bending.bent))
+      const severities = Object.fromEntries(chosen.map(({ fault, severity }) => [fault.id, severity]))
+      const now = rested(withFaults(id, state, severities))
       return {
         state,
         returnGlass: glass(now, 'return-glass'),
@@ -49,14 +45,9 @@ export function circuitOf(id: string) {
     })
   }
 
-  const swept = new Map<string, readonly (readonly Seen[])[]>()
   /** What is seen with one fault by itself, for each severity the four states. */
-  function sweep(fault: FaultData): readonly (readonly Seen[])[] {
-    const known = swept.get(fault.id)
-    const views = known ?? severities.map((severity) => seen([{ fault, severity }]))
-    swept.set(fault.id, views)
-    return views
-  }
+  const sweep = (fault: FaultData): readonly (readonly Seen[])[] =>
+    severities.map((severity) => seen([{ fault, severity }]))
 
   return {
     id,

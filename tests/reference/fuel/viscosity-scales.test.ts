@@ -79,12 +79,13 @@ describe('ASTM D2161', () => {
   })
 })
 
-test('the older equation of Ubbelohde: more degrees for one viscosity, by 3 to 7 % from 20 mm²/s on', () => {
-  for (const [viscosity] of table.slice(4)) {
-    const more = englerByUbbelohde(mm2(viscosity)) / englerDegrees(mm2(viscosity)) - 1
+test('the older equation of Ubbelohde: more degrees for one viscosity, by 3 to 7 % from 15 mm²/s on, and none below', () => {
+  for (const viscosity of [15.01, ...table.slice(4).map(([one]) => one)]) {
+    const more = (englerByUbbelohde(mm2(viscosity)) ?? Number.NaN) / englerDegrees(mm2(viscosity)) - 1
     expect(more).toBeGreaterThan(0.03)
     expect(more).toBeLessThan(0.07)
   }
+  expect(englerByUbbelohde(mm2(14.99))).toBeUndefined()
 })
 
 test('there and back: 1e-9, also where two equations meet', () => {

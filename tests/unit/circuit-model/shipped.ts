@@ -62,8 +62,21 @@ export function pq12(
   return rested(solveCircuit(model, conditionsOf(model, state, others), { parameters, conditions }))
 }
 
-/** A circuit with faults of the data, id → severity. */
+const solved = new Map<string, CircuitState | NoState>()
+
+/** A circuit with faults of the data, id → severity, in its usual conditions. Solved once: several rules look at each. */
 export function withFaults(
+  id: string,
+  state: OperatingState,
+  severities: Readonly<Record<string, number>>,
+): CircuitState | NoState {
+  const key = JSON.stringify([id, state, severities])
+  const known = solved.get(key) ?? solveWith(id, state, severities)
+  solved.set(key, known)
+  return known
+}
+
+function solveWith(
   id: string,
   state: OperatingState,
   severities: Readonly<Record<string, number>>,
