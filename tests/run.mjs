@@ -82,9 +82,8 @@ await step('browser installed', async () => {
   return { green: true }
 })
 
-/** One after the other: each keeps one core busy, and all of them write what Astro keeps between its runs. */
-async function typesAndBuilds() {
-  await tool('types', 'astro', 'check')
+/** One after the other: each keeps one core busy, and both write what Astro keeps between its runs. */
+async function builds() {
   rmSync('dist', { recursive: true, force: true })
   const reckoned = { RECKONED_FOLDER: join(scratch, 'reckoned') }
   await build('build', [], reckoned)
@@ -111,13 +110,17 @@ async function sources() {
   ])
 }
 
-await Promise.all([typesAndBuilds(), sources()])
-await vitest(
-  'browser, at a sub-path',
-  // One more file at a time than there are cores: a test mostly waits for what its page does.
-  ['tests/browser', 'tests/search', '--exclude', 'tests/browser/root.test.ts', '--maxWorkers=3'],
-  { SITE_DIRECTORY: SUB_PATH_DIRECTORY, SITE_BASE: SUB_PATH },
-)
+await Promise.all([builds(), sources()])
+await Promise.all([
+  vitest(
+    'browser, at a sub-path',
+    // One more file at a time than there are cores: a test mostly waits for what its page does.
+    ['tests/browser', 'tests/search', '--exclude', 'tests/browser/root.test.ts', '--maxWorkers=3'],
+    { SITE_DIRECTORY: SUB_PATH_DIRECTORY, SITE_BASE: SUB_PATH },
+  ),
+  // It writes the same files of Astro's as the builds do, and so must wait for them.
+  tool('types', 'astro', 'check'),
+])
 
 rmSync(scratch, { recursive: true, force: true })
 console.log(`${totals.passed} passed, ${totals.failed} failed`)
