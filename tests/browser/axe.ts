@@ -5,13 +5,19 @@ const STANDARDS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best
 
 const COLOUR = 'color-contrast'
 
+/** The rules of the standards, those of them that colours break, or all others. */
+export type Rules = 'all' | 'colours' | 'all but colours'
+
 /**
- * What axe finds wrong, by all rules of the standards or of the colours alone. No page has a frame, for which axe would
- * open another page, and nobody reads what was found right, which is most of what it would report.
+ * What axe finds wrong. No page has a frame, for which axe would open another page, and nobody reads what was found
+ * right, which is most of what it would report.
+ * @param within a selector of the parts that are looked at; the whole page without it
  */
-export async function violations(page: Page, rules: 'all' | 'colours' = 'all'): Promise<string[]> {
+export async function violations(page: Page, rules: Rules = 'all', within?: string): Promise<string[]> {
   const axe = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
-  const found = await (rules === 'all' ? axe.withTags(STANDARDS) : axe.withRules(COLOUR)).analyze()
+  if (within !== undefined) axe.include(within)
+  if (rules === 'all but colours') axe.disableRules(COLOUR)
+  const found = await (rules === 'colours' ? axe.withRules(COLOUR) : axe.withTags(STANDARDS)).analyze()
   return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)
 }
 
