@@ -59,8 +59,9 @@ describe('every page kind', () => {
       await page.emulateMedia({ colorScheme: 'light' })
       await page.setViewportSize(PHONE)
       expect(await violations(page, 'all but colours'), 'on a phone').toEqual([])
-      if ((await markNew(page)) > 0)
-        expect(await violations(page, 'colours', '[data-new]'), 'colours on a phone').toEqual([])
+      // Axe refuses to look at nothing.
+      const ofNew = (await markNew(page)) > 0 ? await violations(page, 'colours', '[data-new]') : []
+      expect(ofNew, 'colours on a phone').toEqual([])
       expect(await sideways(page), 'the page scrolls sideways on a phone').toBeLessThanOrEqual(0)
 
       expect(faults).toEqual([])
