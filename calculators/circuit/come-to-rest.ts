@@ -74,8 +74,13 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
   const surface = settlingOf(1)
   const onSurface = Float64Array.of(fields.onSurface)
   const metering = settlingOf(model.cylinders)
-  const carried = { heat: settlingOf(model.nodes.length), liquid: settlingOf(model.nodes.length) }
-  const before = copyOf(fields)
+  let carried: Carried | undefined
+  const before: Before = {
+    pressure: fields.pressure.slice(),
+    temperature: fields.temperature.slice(),
+    heat: fields.heat.slice(),
+    bubbles: fields.bubbles.slice(),
+  }
   let worst = ''
   /** How far a pump's law is behind the pressure at its inlet, over what counts as rest. */
   const lag = (): number =>
@@ -112,7 +117,10 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
     for (const [place, pump] of topology.loopPumps.entries()) fields.drawnAt[pump] = drawnAt[place] as number
     drawIn(situation, fields, holes, gas)
     carry(situation, fields)
-    if (round >= DAMPED_FROM) holdBack(situation, before, fields, carried)
+    if (round >= DAMPED_FROM) {
+      carried ??= { heat: settlingOf(model.nodes.length), liquid: settlingOf(model.nodes.length) }
+      holdBack(situation, before, fields, carried)
+    }
     meter(situation, fields, metering, true)
     surface.wanted[0] = pressureUnderVent(situation, fields)
     surface.move(onSurface)
@@ -145,13 +153,16 @@ function direct(fields: Fields, ways: Settling): void {
   ways.move(fields.ahead)
 }
 
+/** What the round before left at the nodes. */
+type Before = Pick<Fields, 'pressure' | 'temperature' | 'heat' | 'bubbles'>
+
 interface Carried {
   readonly heat: Settling
   readonly liquid: Settling
 }
 
 /** Moves heat and gas from what they were before only as far as what swings to and fro allows. */
-function holdBack(situation: Situation, before: Fields, now: Fields, carried: Carried): void {
+function holdBack(situation: Situation, before: Before, now: Fields, carried: Carried): void {
   const { heat, liquid } = carried
   heat.wanted.set(now.heat)
   now.heat.set(before.heat)
@@ -180,7 +191,7 @@ function flowMovement(before: Float64Array, now: Float64Array): number {
 }
 
 /** How far pressures and temperatures have moved, over what counts as rest, and where most. */
-function farthest(before: Fields, now: Fields): { share: number; node: number } {
+function farthest(before: Before, now: Fields): { share: number; node: number } {
   let [share, node] = [0, 0]
   for (let place = 0; place < now.pressure.length; place++) {
     const pressed = Math.abs((now.pressure[place] as number) - (before.pressure[place] as number))

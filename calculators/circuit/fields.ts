@@ -1,4 +1,5 @@
 import { heatContent } from '../heat/petroleum-heat.ts'
+import { knowAt } from './fuel-at-nodes.ts'
 import { freeGas, saturation } from './gas.ts'
 import type { Situation } from './situation.ts'
 
@@ -76,12 +77,11 @@ export function copyOf(fields: Fields): Fields {
  * Pressure of the air in bubbles: that of the fuel less its vapour's, of which a fuel gives off no more than fills four
  * fifths of them. [Pa]
  * @param pressure absolute, of the fuel [Pa]
- * @param temperature [K]
- * @source epa-ap42 (the vapour), common practice (its bound)
+ * @param vapourPressure absolute, of the fuel at its temperature [Pa]
+ * @source common practice (the bound)
  */
-export function pressureOfAir(situation: Situation, pressure: number, temperature: number): number {
-  const rest = pressure - situation.fluid.vapourPressure(temperature)
-  return Math.max(LEAST_PARTIAL, LEAST_SHARE * pressure, rest)
+export function pressureOfAir(pressure: number, vapourPressure: number): number {
+  return Math.max(LEAST_PARTIAL, LEAST_SHARE * pressure, pressure - vapourPressure)
 }
 
 /**
@@ -89,13 +89,14 @@ export function pressureOfAir(situation: Situation, pressure: number, temperatur
  * @param pressure absolute [Pa]
  */
 export function gasRatio(situation: Situation, fields: Fields, node: number, pressure: number): number {
-  const { fluid } = situation
+  const { fluid, atNodes } = situation
   const temperature = fields.temperature[node] as number
-  const ofAir = pressureOfAir(situation, pressure, temperature)
+  knowAt(atNodes, fluid, node, temperature)
+  const ofAir = pressureOfAir(pressure, atNodes.vapourPressure[node] as number)
   const free = freeGas(
     fields.bubbles[node] as number,
     fields.dissolved[node] as number,
-    saturation(ofAir, temperature, fluid.density15),
+    (atNodes.saturationForPascal[node] as number) * ofAir,
   )
   return Math.min(MOST_GAS, (free * temperature) / ofAir)
 }

@@ -1,10 +1,12 @@
 import type { Law } from '../hydraulics/network/net.ts'
+import { columnPressure } from '../hydraulics/hydrostatics.ts'
 import { displacedFlow, slipAt, slipConstant } from '../hydraulics/slip.ts'
 import { filterLaw } from '../hydraulics/elements/filter.ts'
-import { withLift } from '../hydraulics/elements/lift.ts'
+import { liftedLaw } from '../hydraulics/elements/lift.ts'
 import type { Liquid } from '../hydraulics/elements/liquid.ts'
 import { pumpLaw } from '../hydraulics/elements/pump.ts'
 import { gasRatio, type Fields } from './fields.ts'
+import { knowAt } from './fuel-at-nodes.ts'
 import { turning } from './carry.ts'
 import {
   flapLaw,
@@ -59,7 +61,7 @@ function linkLaw(
   if (link.role === 'pump') return drivenLaw(situation, fields, link, place, slopes)
   const fuel = mixtureIn(situation, fields, link, place)
   const rise = (model.nodes[link.to]?.height ?? 0) - (model.nodes[link.from]?.height ?? 0)
-  return asReference(withLift(barrierLaw(situation, fields, link, fuel), fuel.density, rise), fuel.scale)
+  return liftedLaw(barrierLaw(situation, fields, link, fuel), fuel.scale, columnPressure(fuel.density, rise))
 
   function barrierLaw(here: Situation, now: Fields, one: ModelLink, liquid: Liquid): Law {
     const values = parameters.values[one.part]
@@ -88,7 +90,7 @@ function linkLaw(
         const length = whole ? values.length : values.length / model.cylinders
         // A narrow place in a header is taken at its end towards the rest of the circuit.
         const narrow = whole || one.place === (isReturn(one) ? model.cylinders - 1 : 0)
-        return pipingLaw(values.bore, length, values.branchLosses, narrow ? values.opening : 1, liquid)
+        return pipingLaw(values, length, values.branchLosses, narrow ? values.opening : 1, liquid)
       }
       case 'inlet-strainer':
       case 'passage': {
@@ -114,7 +116,7 @@ function linkLaw(
         )
       }
       default:
-        return pipingLaw(values.bore, values.length, values.losses, values.opening, liquid)
+        return pipingLaw(values, values.length, values.losses, values.opening, liquid)
     }
   }
 
@@ -129,36 +131,40 @@ const INJECTOR_INERTIA = 0.3
 /** Below this the column tears rather than that its gas grows on; the pump's law says what still comes. [Pa] */
 const TEARS = 10e3
 
-function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place: number): Mixture {
-  const { fluid, reference } = situation
+/** A value between those of two sides. @param share of the first [-] */
+const between = (share: number, one: number, other: number): number => share * one + (1 - share) * other
+
+function mixtureIn(
+  situation: Situation,
+  fields: Fields,
+  { role, from, to }: ModelLink,
+  place: number,
+): Mixture {
+  const { fluid, reference, atNodes } = situation
   const ahead = fields.ahead[place] as number
-  // A heater's drop is that of fuel half heated; elsewhere what comes in rules, whichever way it comes.
-  const weight = link.role === 'filter' ? 0.5 : ahead
-  const of = (from: number, to: number, share: number): number => share * from + (1 - share) * to
-  const temperature = of(
-    fields.temperature[link.from] as number,
-    fields.temperature[link.to] as number,
-    weight,
-  )
-  const density = fluid.density(temperature)
-  const [before, behind] = [link.from, link.to].map((node) =>
-    Math.max(TEARS, fields.pressure[node] as number),
-  ) as [number, number]
+  const before = Math.max(TEARS, fields.pressure[from] as number)
+  const behind = Math.max(TEARS, fields.pressure[to] as number)
   const gasFrom = (node: number): number =>
     (gasRatio(situation, fields, node, before) + gasRatio(situation, fields, node, behind)) / 2
-  const gas = ahead === 1 ? gasFrom(link.from) : of(gasFrom(link.from), gasFrom(link.to), ahead)
+  const gas = ahead === 1 ? gasFrom(from) : between(ahead, gasFrom(from), gasFrom(to))
+  let density: number
+  let kinematicViscosity: number
+  // A heater's drop is that of fuel half heated; elsewhere what comes in rules, whichever way it comes.
+  if (ahead === 1 && role !== 'filter') {
+    knowAt(atNodes, fluid, from, fields.temperature[from] as number)
+    density = atNodes.density[from] as number
+    kinematicViscosity = atNodes.kinematicViscosity[from] as number
+  } else {
+    const weight = role === 'filter' ? 0.5 : ahead
+    const temperature = between(weight, fields.temperature[from] as number, fields.temperature[to] as number)
+    density = fluid.density(temperature)
+    kinematicViscosity = fluid.kinematicViscosity(temperature)
+  }
   return {
     density: density / (1 + gas),
     // Dukler: dynamic viscosity falls as the liquid's share does, and so does density.
-    kinematicViscosity: fluid.kinematicViscosity(temperature),
+    kinematicViscosity,
     scale: (reference / density) * (1 + gas),
-  }
-}
-
-function asReference(law: Law, scale: number): Law {
-  return (flow, into) => {
-    law(flow * scale, into)
-    into.slope *= scale
   }
 }
 
@@ -170,11 +176,12 @@ function drivenLaw(
   place: number,
   slopes: Float64Array,
 ): Law {
-  const { parameters, fluid, reference, topology } = situation
+  const { parameters, fluid, reference, topology, atNodes } = situation
   const values = parameters.values[link.part]
   if (!values) throw new RangeError(`Link «${link.id}» has no part.`)
-  const temperature = fields.temperature[link.from] as number
-  const density = fluid.density(temperature)
+  knowAt(atNodes, fluid, link.from, fields.temperature[link.from] as number)
+  const density = atNodes.density[link.from] as number
+  const kinematicViscosity = atNodes.kinematicViscosity[link.from] as number
   const displaced = displacedFlow(values.displacement, turning(situation, link.part))
   const stated = displacedFlow(
     values.displacement,
@@ -187,17 +194,17 @@ function drivenLaw(
     values.slipPressure,
     values.slipViscosity * STATED_DENSITY,
   )
-  const liquid = { density, kinematicViscosity: fluid.kinematicViscosity(temperature) }
+  const liquid = { density, kinematicViscosity }
   if (displaced <= 0) {
     const standing = { displacement: values.displacement, speed: 0, slip: constant, liquidShare: 1 }
-    return asReference(pumpLaw(standing, liquid), reference / density)
+    return liftedLaw(pumpLaw(standing, liquid), reference / density, 0)
   }
   let fall = 0
   for (const through of topology.drawsThrough.get(place) ?? []) fall += slopes[through] as number
   return starvingPumpLaw(
     {
       displaced,
-      slip: slipAt(constant, 1, density * liquid.kinematicViscosity),
+      slip: slipAt(constant, 1, density * kinematicViscosity),
       lastFlow: fields.flow[place] as number,
       lastPressure: topology.loopPumps.includes(place)
         ? (fields.drawnAt[place] as number)

@@ -4,6 +4,12 @@ import type { CircuitModel, ModelLink } from './model.ts'
 export interface Topology {
   /** All nodes, those that others feed after them where the drawing goes one way. */
   readonly order: readonly number[]
+  /** By node: its place in that order. */
+  readonly rank: readonly number[]
+  /** Fuel goes round and round in a loop, past a vented place. */
+  readonly loops: boolean
+  /** Place of the mixing column in the list of parts, -1 without one; there is one at most. */
+  readonly column: number
   /** Links at each node. */
   readonly at: readonly (readonly number[])[]
   /** By link: it lies between a tank and the first pump. */
@@ -92,8 +98,14 @@ export function topologyOf(model: CircuitModel): Topology {
     const ends = model.ends[part]
     return (kind.endsWith('-pump') || kind === 'glass' ? ends?.in : ends?.out) ?? -1
   })
+  const order = drawnOrder(model, at)
+  const rank = model.nodes.map(() => 0)
+  for (const [place, node] of order.entries()) rank[node] = place
   return {
-    order: drawnOrder(model, at),
+    order,
+    rank,
+    loops: model.nodes.some(({ vented }) => vented),
+    column: model.parts.findIndex(({ kind }) => kind === 'mixing-column'),
     at,
     onSuction: suctionLinks(model, at),
     drawsThrough,

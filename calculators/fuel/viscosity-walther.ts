@@ -76,7 +76,7 @@ export function doubleLogarithm(kinematicViscosity: number): number {
  * @source astm-d341 (short form, solved exactly)
  */
 export function viscosityFromDoubleLogarithm(w: number): number {
-  const z = 10 ** (10 ** w)
+  const z = Math.exp(Math.LN10 * Math.exp(Math.LN10 * w))
   return Number.isFinite(z) ? viscosityFromWaltherZ(z) : Infinity
 }
 

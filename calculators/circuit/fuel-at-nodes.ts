@@ -1,0 +1,46 @@
+import type { Fluid } from './fluid.ts'
+import { saturationForPascal } from './gas.ts'
+
+/**
+ * What of the fuel hangs on its temperature alone, kept by node: the laws of all links at a node, its gas and its
+ * readings ask for it many times in a round, and it costs several exponentials.
+ */
+export interface FuelAtNodes {
+  /** Temperature for which the rest was worked out; none yet where it is not a number. [K] */
+  readonly temperature: Float64Array
+  /** [kg/m³] */
+  readonly density: Float64Array
+  /** [m²/s] */
+  readonly kinematicViscosity: Float64Array
+  /** Absolute. [Pa] */
+  readonly vapourPressure: Float64Array
+  /** [1/K], from saturationForPascal */
+  readonly saturationForPascal: Float64Array
+}
+
+/** Room for some nodes, nothing known yet. */
+export function fuelAtNodes(count: number): FuelAtNodes {
+  return {
+    temperature: new Float64Array(count).fill(Number.NaN),
+    density: new Float64Array(count),
+    kinematicViscosity: new Float64Array(count),
+    vapourPressure: new Float64Array(count),
+    saturationForPascal: new Float64Array(count),
+  }
+}
+
+/**
+ * Works out what is not known yet at a node.
+ * @param known where it is kept
+ * @param fluid the same in every call
+ * @param node its place
+ * @param temperature of the fuel there [K]
+ */
+export function knowAt(known: FuelAtNodes, fluid: Fluid, node: number, temperature: number): void {
+  if (known.temperature[node] === temperature) return
+  known.temperature[node] = temperature
+  known.density[node] = fluid.density(temperature)
+  known.kinematicViscosity[node] = fluid.kinematicViscosity(temperature)
+  known.vapourPressure[node] = fluid.vapourPressure(temperature)
+  known.saturationForPascal[node] = saturationForPascal(temperature, fluid.density15)
+}
