@@ -1,5 +1,6 @@
 import type { Fluid } from './fluid.ts'
 import { saturationForPascal } from './gas.ts'
+import { sharesOf } from './room.ts'
 
 /**
  * What of the fuel hangs on its temperature alone, kept by node: the laws of all links at a node, its gas and its
@@ -20,12 +21,13 @@ export interface FuelAtNodes {
 
 /** Room for some nodes, nothing known yet. */
 export function fuelAtNodes(count: number): FuelAtNodes {
+  const take = sharesOf(new Float64Array(5 * count))
   return {
-    temperature: new Float64Array(count).fill(Number.NaN),
-    density: new Float64Array(count),
-    kinematicViscosity: new Float64Array(count),
-    vapourPressure: new Float64Array(count),
-    saturationForPascal: new Float64Array(count),
+    temperature: take(count).fill(Number.NaN),
+    density: take(count),
+    kinematicViscosity: take(count),
+    vapourPressure: take(count),
+    saturationForPascal: take(count),
   }
 }
 

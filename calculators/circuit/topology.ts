@@ -16,11 +16,17 @@ export interface Topology {
   readonly onSuction: readonly boolean[]
   /** By link of a pump: the links from which it draws, back to a tank, another pump or a vented place. */
   readonly drawsThrough: ReadonlyMap<number, readonly number[]>
+  /** All of those links, whose answer to the flow the pumps' laws ask for. */
+  readonly drawnLinks: readonly number[]
   /** Links of pumps that draw from a vented place, whose pressure answers to all that the loop does. */
   readonly loopPumps: readonly number[]
   /** By cylinder: link back to the return header, and node of the injector's inlet. */
   readonly passages: readonly number[]
   readonly inlets: readonly number[]
+  /** By node: the way of the fuel through the injectors leads through it. */
+  readonly behindInjectors: readonly boolean[]
+  /** The part that gathers what comes back from the injectors: place in the list of parts. */
+  readonly returnHeader: number
   /** By part: the node at which a hole in its wall lies. */
   readonly holeNode: readonly number[]
 }
@@ -77,6 +83,20 @@ function drawnThrough(model: CircuitModel, at: readonly (readonly number[])[], p
   return through
 }
 
+/** Nodes that fuel reaches from an injector's way back, but through a pump. */
+function behindInjectors({ nodes, links }: CircuitModel): boolean[] {
+  const reached = nodes.map(() => false)
+  const open = links.flatMap(({ role, to }) => (role === 'passage' ? [to] : []))
+  for (const node of open) reached[node] = true
+  for (let node = open.pop(); node !== undefined; node = open.pop())
+    for (const { from, to, role } of links)
+      if (from === node && role !== 'pump' && !reached[to]) {
+        reached[to] = true
+        open.push(to)
+      }
+  return reached
+}
+
 /**
  * What follows from the ways of a circuit.
  * @param model of the circuit
@@ -109,6 +129,7 @@ export function topologyOf(model: CircuitModel): Topology {
     at,
     onSuction: suctionLinks(model, at),
     drawsThrough,
+    drawnLinks: [...new Set([...drawsThrough.values()].flat())],
     loopPumps: [...drawsThrough].flatMap(([pump, through]) => {
       const last = through.at(-1)
       const node = last === undefined ? model.links[pump]?.from : model.links[last]?.from
@@ -116,6 +137,10 @@ export function topologyOf(model: CircuitModel): Topology {
     }),
     passages: model.links.flatMap(({ role }, place) => (role === 'passage' ? [place] : [])),
     inlets: model.links.flatMap(({ role, from }) => (role === 'metering' ? [from] : [])),
+    behindInjectors: behindInjectors(model),
+    returnHeader: model.ends.findIndex((ends) =>
+      ends?.links.some((link) => model.links[link]?.id.startsWith('return-')),
+    ),
     holeNode,
   }
 }
