@@ -107,14 +107,16 @@ function fillAtMouth(situation: Situation, fields: Fields, node: number): void {
 function handOn(situation: Situation, fields: Fields, link: ModelLink, place: number, out: HandedOn): void {
   const { model, fluid, reference, topology, parameters, conditions, demand, atNodes } = situation
   const signed = fields.flow[place] as number
-  const [start, end] = signed >= 0 ? [link.from, link.to] : [link.to, link.from]
+  const ahead = signed >= 0
+  const start = ahead ? link.from : link.to
+  const end = ahead ? link.to : link.from
   const massFlow = reference * Math.abs(signed)
   const temperature = fields.temperature[start] as number
   const values = parameters.values[link.part]
   out.heat = fields.heat[start] as number
   out.bubbles = fields.bubbles[start] as number
   out.dissolved = fields.dissolved[start] as number
-  const rise = (model.nodes[end]?.height ?? 0) - (model.nodes[start]?.height ?? 0)
+  const rise = ahead ? link.rise : -link.rise
   const lost =
     (fields.pressure[start] as number) - (fields.pressure[end] as number) - reference * GRAVITY * rise
   const heatFlow = massFlow * specificHeat(fluid.density15, temperature)
@@ -150,9 +152,7 @@ function handOn(situation: Situation, fields: Fields, link: ModelLink, place: nu
     return
   }
   if (link.role === 'pipe' || link.role === 'segment') {
-    const ofHeader = link.role === 'segment' && link.id !== model.parts[link.part]?.id
-    const length = (values?.length ?? 0) / (ofHeader ? model.cylinders : 1)
-    const area = Math.PI * (values?.bore ?? 0) * length
+    const area = Math.PI * (values?.bore ?? 0) * (values?.length ?? 0) * link.share
     const left = temperatureAlongLine(
       temperature,
       conditions.ambientTemperature,

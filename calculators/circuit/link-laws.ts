@@ -20,6 +20,7 @@ import {
   strainingLaw,
 } from './laws.ts'
 import type { ModelLink } from './model.ts'
+import type { Values } from './parameters.ts'
 import type { Situation } from './situation.ts'
 import { waxedResistance } from './wax.ts'
 
@@ -51,78 +52,65 @@ function linkLaw(
   place: number,
   slopes: Float64Array,
 ): Law {
-  const { model, parameters } = situation
-  const { engine } = model
-  if (link.role === 'metering') {
-    const pressure = fields.pressure[link.from] as number
-    const share = 1 / (1 + gasRatio(situation, fields, link.from, pressure))
-    return meteringLaw((fields.metered[link.place] as number) * share, engine.fillingPressure)
-  }
+  if (link.role === 'metering') return takingLaw(situation, fields, link)
   if (link.role === 'pump') return drivenLaw(situation, fields, link, place, slopes)
   const fuel = mixtureIn(situation, fields, link, place)
-  const rise = (model.nodes[link.to]?.height ?? 0) - (model.nodes[link.from]?.height ?? 0)
-  return liftedLaw(barrierLaw(situation, fields, link, fuel), fuel.scale, columnPressure(fuel.density, rise))
+  const law = barrierLaw(situation, fields.temperature[link.from] as number, link, fuel)
+  return liftedLaw(law, fuel.scale, columnPressure(fuel.density, link.rise))
+}
 
-  function barrierLaw(here: Situation, now: Fields, one: ModelLink, liquid: Liquid): Law {
-    const values = parameters.values[one.part]
-    const injectors = here.parameters.values[model.injectors]
-    if (!values || !injectors) throw new RangeError(`Link «${one.id}» has no part.`)
-    switch (one.role) {
-      case 'filter': {
-        const temperature = now.temperature[one.from] as number
-        const heated = model.parts[one.part]?.kind !== 'filter'
-        return strainingLaw(
-          values,
-          heated ? 1 : waxedResistance(here.fluid.cloudPoint, temperature, values.opening),
-          liquid,
-        )
-      }
-      case 'spring-valve':
-        return springLoadedLaw(values, liquid)
-      case 'check-valve':
-        return flapLaw(values, liquid)
-      case 'glass':
-        return glassLaw(values, liquid)
-      case 'stop-valve':
-        return stopValveLaw(values, liquid)
-      case 'segment': {
-        const whole = one.id === model.parts[one.part]?.id
-        const length = whole ? values.length : values.length / model.cylinders
-        // A narrow place in a header is taken at its end towards the rest of the circuit.
-        const narrow = whole || one.place === (isReturn(one) ? model.cylinders - 1 : 0)
-        return pipingLaw(values, length, values.branchLosses, narrow ? values.opening : 1, liquid)
-      }
-      case 'inlet-strainer':
-      case 'passage': {
-        const each = values.throughFlow / model.cylinders
-        const resistance = (drop: number) =>
-          measuredResistance(drop, each, values.viscosity, INJECTOR_INERTIA)
-        if (one.role === 'inlet-strainer')
-          return filterLaw(
-            resistance(values.inletStrainerDrop),
-            parameters.ofCylinder('inletLoading', one.place),
-            liquid,
-          )
-        const passage = resistance(values.throughDrop)
-        const filter = resistance(values.returnFilterDrop)
-        const loading = parameters.ofCylinder('returnLoading', one.place)
-        return filterLaw(
-          {
-            element: passage.element + loading * filter.element,
-            housing: passage.housing + filter.housing,
-          },
-          1,
-          liquid,
-        )
-      }
-      default:
-        return pipingLaw(values, values.length, values.losses, values.opening, liquid)
+/** What an injector takes in, less of it the more gas is in it. */
+function takingLaw(situation: Situation, fields: Fields, { from, place }: ModelLink): Law {
+  const share = 1 / (1 + gasRatio(situation, fields, from, fields.pressure[from] as number))
+  return meteringLaw((fields.metered[place] as number) * share, situation.model.engine.fillingPressure)
+}
+
+/** @param before temperature of the fuel where it comes in [K] */
+function barrierLaw(situation: Situation, before: number, link: ModelLink, liquid: Liquid): Law {
+  const { model, parameters, fluid } = situation
+  const values = parameters.values[link.part]
+  if (!values) throw new RangeError(`Link «${link.id}» has no part.`)
+  switch (link.role) {
+    case 'filter': {
+      const heated = model.parts[link.part]?.kind !== 'filter'
+      const waxed = heated ? 1 : waxedResistance(fluid.cloudPoint, before, values.opening)
+      return strainingLaw(values, waxed, liquid)
     }
+    case 'spring-valve':
+      return springLoadedLaw(values, liquid)
+    case 'check-valve':
+      return flapLaw(values, liquid)
+    case 'glass':
+      return glassLaw(values, liquid)
+    case 'stop-valve':
+      return stopValveLaw(values, liquid)
+    case 'segment': {
+      const length = values.length * link.share
+      return pipingLaw(values, length, values.branchLosses, link.narrow ? values.opening : 1, liquid)
+    }
+    case 'inlet-strainer':
+    case 'passage':
+      return injectorLaw(situation, values, link, liquid)
+    default:
+      return pipingLaw(values, values.length, values.losses, values.opening, liquid)
   }
+}
 
-  function isReturn(one: ModelLink): boolean {
-    return one.id.startsWith('return-')
-  }
+/** An injector's inlet strainer, or its passage with the return filter behind it. */
+function injectorLaw(situation: Situation, values: Values, { role, place }: ModelLink, liquid: Liquid): Law {
+  const { model, parameters } = situation
+  const each = values.throughFlow / model.cylinders
+  const resistance = (drop: number) => measuredResistance(drop, each, values.viscosity, INJECTOR_INERTIA)
+  if (role === 'inlet-strainer')
+    return filterLaw(
+      resistance(values.inletStrainerDrop),
+      parameters.ofCylinder('inletLoading', place),
+      liquid,
+    )
+  const passage = resistance(values.throughDrop)
+  const filter = resistance(values.returnFilterDrop)
+  const element = passage.element + parameters.ofCylinder('returnLoading', place) * filter.element
+  return filterLaw({ element, housing: passage.housing + filter.housing }, 1, liquid)
 }
 
 /** Share of an injector's drops that goes with the square of the flow. [-] Common practice. */
