@@ -7,32 +7,34 @@ import { sharesOf } from './room.ts'
  * readings ask for it many times in a round, and it costs several exponentials.
  */
 export interface FuelAtNodes {
-  /** Temperature for which the rest was worked out; none yet where it is not a number. [K] */
+  /** Temperature for which the next three were worked out; none yet where it is not a number. [K] */
   readonly temperature: Float64Array
   /** [kg/m³] */
   readonly density: Float64Array
-  /** [m²/s] */
-  readonly kinematicViscosity: Float64Array
   /** Absolute. [Pa] */
   readonly vapourPressure: Float64Array
   /** [1/K], from saturationForPascal */
   readonly saturationForPascal: Float64Array
+  /** The same for the viscosity, which costs as much as those together and which no reading asks for. [K], [m²/s] */
+  readonly viscousAt: Float64Array
+  readonly kinematicViscosity: Float64Array
 }
 
 /** Room for some nodes, nothing known yet. */
 export function fuelAtNodes(count: number): FuelAtNodes {
-  const take = sharesOf(new Float64Array(5 * count))
+  const take = sharesOf(new Float64Array(6 * count))
   return {
     temperature: take(count).fill(Number.NaN),
     density: take(count),
-    kinematicViscosity: take(count),
     vapourPressure: take(count),
     saturationForPascal: take(count),
+    viscousAt: take(count).fill(Number.NaN),
+    kinematicViscosity: take(count),
   }
 }
 
 /**
- * Works out what is not known yet at a node.
+ * Works out density and what gas depends on, where they are not known yet at a node.
  * @param known where it is kept
  * @param fluid the same in every call
  * @param node its place
@@ -42,7 +44,15 @@ export function knowAt(known: FuelAtNodes, fluid: Fluid, node: number, temperatu
   if (known.temperature[node] === temperature) return
   known.temperature[node] = temperature
   known.density[node] = fluid.density(temperature)
-  known.kinematicViscosity[node] = fluid.kinematicViscosity(temperature)
   known.vapourPressure[node] = fluid.vapourPressure(temperature)
   known.saturationForPascal[node] = saturationForPascal(temperature, fluid.density15)
+}
+
+/** Viscosity at a node, worked out where it is not known yet; parameters as of knowAt. [m²/s] */
+export function viscosityAt(known: FuelAtNodes, fluid: Fluid, node: number, temperature: number): number {
+  if (known.viscousAt[node] !== temperature) {
+    known.viscousAt[node] = temperature
+    known.kinematicViscosity[node] = fluid.kinematicViscosity(temperature)
+  }
+  return known.kinematicViscosity[node] as number
 }

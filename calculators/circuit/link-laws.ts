@@ -6,7 +6,7 @@ import { liftedLaw } from '../hydraulics/elements/lift.ts'
 import type { Liquid } from '../hydraulics/elements/liquid.ts'
 import { pumpLaw } from '../hydraulics/elements/pump.ts'
 import { gasRatio, type Fields } from './fields.ts'
-import { knowAt } from './fuel-at-nodes.ts'
+import { knowAt, viscosityAt } from './fuel-at-nodes.ts'
 import { turning } from './carry.ts'
 import {
   flapLaw,
@@ -139,9 +139,10 @@ function mixtureIn(
   let kinematicViscosity: number
   // A heater's drop is that of fuel half heated; elsewhere what comes in rules, whichever way it comes.
   if (ahead === 1 && role !== 'filter') {
-    knowAt(atNodes, fluid, from, fields.temperature[from] as number)
+    const temperature = fields.temperature[from] as number
+    knowAt(atNodes, fluid, from, temperature)
     density = atNodes.density[from] as number
-    kinematicViscosity = atNodes.kinematicViscosity[from] as number
+    kinematicViscosity = viscosityAt(atNodes, fluid, from, temperature)
   } else {
     const weight = role === 'filter' ? 0.5 : ahead
     const temperature = between(weight, fields.temperature[from] as number, fields.temperature[to] as number)
@@ -167,9 +168,10 @@ function drivenLaw(
   const { parameters, fluid, reference, topology, atNodes } = situation
   const values = parameters.values[link.part]
   if (!values) throw new RangeError(`Link «${link.id}» has no part.`)
-  knowAt(atNodes, fluid, link.from, fields.temperature[link.from] as number)
+  const temperature = fields.temperature[link.from] as number
+  knowAt(atNodes, fluid, link.from, temperature)
   const density = atNodes.density[link.from] as number
-  const kinematicViscosity = atNodes.kinematicViscosity[link.from] as number
+  const kinematicViscosity = viscosityAt(atNodes, fluid, link.from, temperature)
   const displaced = displacedFlow(values.displacement, turning(situation, link.part))
   const stated = displacedFlow(
     values.displacement,
