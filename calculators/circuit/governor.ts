@@ -20,8 +20,8 @@ export function injectorRates(situation: Situation, fields: Fields, filled: bool
   const { engine, cylinders } = model
   const full = (engine.burntAtFull / cylinders) * usualFluid.density15 * (demand.speed / engine.ratedSpeed)
   const calibrated = calibrationOf(model).density
-  const atFullRack = new Array<number>(cylinders).fill(0)
-  const dripped = new Array<number>(cylinders).fill(0)
+  const atFullRack = Array.from({ length: cylinders }, () => 0)
+  const dripped = Array.from({ length: cylinders }, () => 0)
   if (!demand.running) return { atFullRack, dripped }
   inletNodes(situation).forEach((node, place) => {
     const pressure = fields.pressure[node] as number
