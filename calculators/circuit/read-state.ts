@@ -127,11 +127,12 @@ export function readState(situation: Situation, rest: Rest): CircuitState {
   const fields = whatIsTold(situation, rest.fields)
   const engine = engineState(situation, fields)
   const points = pointsOf(situation, fields)
+  const glasses = glassViews(situation, fields)
   return {
     ok: true,
     conditions,
     readings: [...gaugeReadings(situation, fields), ...wholeReadings(situation, fields, engine)],
-    glasses: glassViews(situation, fields),
+    glasses,
     parts: partStates(situation, fields, points),
     lines: lineStates(situation, fields, points),
     engine,
@@ -139,7 +140,7 @@ export function readState(situation: Situation, rest: Rest): CircuitState {
       part: model.parts[part]?.id ?? '',
       flow: told(flow, leastFlow(rest.fields.flow)),
     })),
-    remarks: remarksOn(situation, { ...rest, fields }, engine),
+    remarks: remarksOn(situation, { ...rest, fields }, engine, glasses),
     effort: { solutions: rest.solutions, residual: rest.residual },
   }
 }
