@@ -1,5 +1,4 @@
 import { getCollection } from 'astro:content'
-import { operatingStates } from '../../../calculators/circuit/types.ts'
 import { allPages } from '../../content/directory.ts'
 import { entryOf } from '../../content/load.ts'
 import { circuitOf } from '../load-circuit.ts'
@@ -27,12 +26,10 @@ export async function benchDataOf(id: string): Promise<BenchData> {
   const pages = (await allPages())
     .map(({ path, title }): [string, string] => [path.replaceAll(/^\/|\/$/g, ''), title])
     .filter(([path]) => named.has(path))
-  const states = await Promise.all(
-    operatingStates.map(async (state) => {
-      const { title, words } = (await entryOf('checkStates', state)).data
-      return [state, { title, words }] as const
-    }),
-  )
+  const states = (await getCollection('checkStates')).map(({ id: state, data: { title, words } }) => [
+    state,
+    { title, words },
+  ])
   const setPoints = Object.fromEntries(
     Object.entries(plant.data.setPoints).map(([name, { kind, value }]) => [name, { kind, value }]),
   )
