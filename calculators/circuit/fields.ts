@@ -38,6 +38,7 @@ const MOST_GAS = 999
 const LEAST_PARTIAL = 1
 const LEAST_SHARE = 0.2
 
+/** Room for 6 arrays by node, 3 by link and one by cylinder, in that order. */
 function arraysIn(all: Float64Array, nodes: number, links: number, cylinders: number) {
   const take = sharesOf(all)
   return {
@@ -59,7 +60,8 @@ function arraysIn(all: Float64Array, nodes: number, links: number, cylinders: nu
 export function coldFields(situation: Situation): Fields {
   const { model, conditions, fluid } = situation
   const { airPressure, tankTemperature } = conditions
-  const [nodes, links, { cylinders }] = [model.nodes.length, model.links.length, model]
+  const { cylinders } = model
+  const [nodes, links] = [model.nodes.length, model.links.length]
   const arrays = arraysIn(new Float64Array(6 * nodes + 3 * links + cylinders), nodes, links, cylinders)
   arrays.heat.fill(heatContent(fluid.density15, tankTemperature))
   arrays.temperature.fill(tankTemperature)
