@@ -20,6 +20,12 @@ export interface FuelAtNodes {
   readonly kinematicViscosity: Float64Array
 }
 
+/**
+ * Temperatures this near are one: a hundred-thousandth of what still counts as rest, and of a viscosity no more than its
+ * tenth digit. [K]
+ */
+const ALIKE = 1e-9
+
 /** Room for some nodes, nothing known yet. */
 export function fuelAtNodes(count: number): FuelAtNodes {
   const take = sharesOf(new Float64Array(6 * count))
@@ -41,7 +47,7 @@ export function fuelAtNodes(count: number): FuelAtNodes {
  * @param temperature of the fuel there [K]
  */
 export function knowAt(known: FuelAtNodes, fluid: Fluid, node: number, temperature: number): void {
-  if (known.temperature[node] === temperature) return
+  if (Math.abs((known.temperature[node] as number) - temperature) < ALIKE) return
   known.temperature[node] = temperature
   known.density[node] = fluid.density(temperature)
   known.vapourPressure[node] = fluid.vapourPressure(temperature)
@@ -50,9 +56,8 @@ export function knowAt(known: FuelAtNodes, fluid: Fluid, node: number, temperatu
 
 /** Viscosity at a node, worked out where it is not known yet; parameters as of knowAt. [m²/s] */
 export function viscosityAt(known: FuelAtNodes, fluid: Fluid, node: number, temperature: number): number {
-  if (known.viscousAt[node] !== temperature) {
-    known.viscousAt[node] = temperature
-    known.kinematicViscosity[node] = fluid.kinematicViscosity(temperature)
-  }
-  return known.kinematicViscosity[node] as number
+  if (Math.abs((known.viscousAt[node] as number) - temperature) < ALIKE)
+    return known.kinematicViscosity[node] as number
+  known.viscousAt[node] = temperature
+  return (known.kinematicViscosity[node] = fluid.kinematicViscosity(temperature))
 }
