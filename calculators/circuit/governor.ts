@@ -20,10 +20,14 @@ export function injectorRates(situation: Situation, fields: Fields, filled: bool
   const { engine, cylinders } = model
   const full = (engine.burntAtFull / cylinders) * usualFluid.density15 * (demand.speed / engine.ratedSpeed)
   const calibrated = calibrationOf(model).density
-  const atFullRack = Array.from({ length: cylinders }, () => 0)
-  const dripped = Array.from({ length: cylinders }, () => 0)
-  if (!demand.running) return { atFullRack, dripped }
-  inletNodes(situation).forEach((node, place) => {
+  const inlets = inletNodes(situation)
+  if (!demand.running) {
+    const none = inlets.map(() => 0)
+    return { atFullRack: none, dripped: none }
+  }
+  const atFullRack: number[] = []
+  const dripped: number[] = []
+  inlets.forEach((node, place) => {
     const pressure = fields.pressure[node] as number
     const share = filled
       ? filling(pressure - conditions.airPressure, engine.fillingPressure) /
@@ -31,8 +35,8 @@ export function injectorRates(situation: Situation, fields: Fields, filled: bool
       : 1
     knowAt(atNodes, fluid, node, fields.temperature[node] as number)
     const density = (atNodes.density[node] as number) / calibrated
-    atFullRack[place] = full * density * (1 - parameters.ofCylinder('plungerLeak', place)) * share
-    dripped[place] = full * parameters.ofCylinder('drip', place) * share
+    atFullRack.push(full * density * (1 - parameters.ofCylinder('plungerLeak', place)) * share)
+    dripped.push(full * parameters.ofCylinder('drip', place) * share)
   })
   return { atFullRack, dripped }
 }

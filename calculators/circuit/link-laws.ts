@@ -122,6 +122,11 @@ const TEARS = 10e3
 /** A value between those of two sides. @param share of the first [-] */
 const between = (share: number, one: number, other: number): number => share * one + (1 - share) * other
 
+/** Gas in a link that a node fills, in the middle of the pressures at its two ends. [-] */
+function gasFrom(situation: Situation, fields: Fields, node: number, before: number, behind: number): number {
+  return (gasRatio(situation, fields, node, before) + gasRatio(situation, fields, node, behind)) / 2
+}
+
 function mixtureIn(
   situation: Situation,
   fields: Fields,
@@ -132,9 +137,8 @@ function mixtureIn(
   const ahead = fields.ahead[place] as number
   const before = Math.max(TEARS, fields.pressure[from] as number)
   const behind = Math.max(TEARS, fields.pressure[to] as number)
-  const gasFrom = (node: number): number =>
-    (gasRatio(situation, fields, node, before) + gasRatio(situation, fields, node, behind)) / 2
-  const gas = ahead === 1 ? gasFrom(from) : between(ahead, gasFrom(from), gasFrom(to))
+  const drawn = gasFrom(situation, fields, from, before, behind)
+  const gas = ahead === 1 ? drawn : between(ahead, drawn, gasFrom(situation, fields, to, before, behind))
   let density: number
   let kinematicViscosity: number
   // A heater's drop is that of fuel half heated; elsewhere what comes in rules, whichever way it comes.

@@ -114,9 +114,10 @@ const refused = (reason: string) => ({ ok: false, reason }) as const
  * @param into filled in at the places of those nodes; the others stay
  */
 export function setFixedPressures(situation: Situation, onSurface: number, into: Float64Array): void {
-  const { model, conditions, reference, parameters } = situation
-  for (const [place, node] of model.nodes.entries()) {
-    if (node.fixed === undefined) continue
+  const { model, topology, conditions, reference, parameters } = situation
+  for (const place of topology.fixed) {
+    const node = model.nodes[place]
+    if (node?.fixed === undefined) continue
     if (node.fixed === 'cylinders') {
       into[place] = conditions.airPressure
       continue

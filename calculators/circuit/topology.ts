@@ -10,6 +10,8 @@ export interface Topology {
   readonly loops: boolean
   /** Place of the mixing column in the list of parts, -1 without one; there is one at most. */
   readonly column: number
+  /** Nodes whose pressure a tank or the air holds. */
+  readonly fixed: readonly number[]
   /** Links at each node. */
   readonly at: readonly (readonly number[])[]
   /** By link: it lies between a tank and the first pump. */
@@ -126,6 +128,7 @@ export function topologyOf(model: CircuitModel): Topology {
     rank,
     loops: model.nodes.some(({ vented }) => vented),
     column: model.parts.findIndex(({ kind }) => kind === 'mixing-column'),
+    fixed: model.nodes.flatMap((node, place) => (node.fixed === undefined ? [] : [place])),
     at,
     onSuction: suctionLinks(model, at),
     drawsThrough,
