@@ -4,8 +4,8 @@ import type { LineKind } from '../types.ts'
 export function LinePiece({ line, d }: { line?: LineKind; d: string }) {
   return (
     <>
-      <path class={`symbol-casing ${line ? `circuit-casing-${line}` : ''}`} d={d} />
-      <path class={`circuit-line ${line ? `circuit-line-${line}` : ''}`} d={d} />
+      <path class={line ? `symbol-casing circuit-casing-${line}` : 'symbol-casing'} d={d} />
+      <path class={line ? `circuit-line circuit-line-${line}` : 'circuit-line'} d={d} />
     </>
   )
 }
