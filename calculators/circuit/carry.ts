@@ -3,9 +3,9 @@ import { temperatureAlongLine } from '../heat/cooling.ts'
 import { amountOfShare, airAtMouth, airOfDrainedLine, releasedGas, saturation, STAYS_FREE } from './gas.ts'
 import type { Fields } from './fields.ts'
 import { mostGas, pressureOfAir } from './fields.ts'
+import { knowAt } from './fuel-at-nodes.ts'
 import { heatedContent } from './heating.ts'
 import type { ModelLink } from './model.ts'
-import type { Values } from './parameters.ts'
 import type { Situation } from './situation.ts'
 import { GRAVITY } from '../hydraulics/hydrostatics.ts'
 
@@ -31,27 +31,36 @@ interface HandedOn {
 /** Rounds after which the ways of a loop have handed on all there is; others need one. */
 const MOST_ROUNDS = 400
 
-/**
- * Carries heat and gas along the flows, once round or, where fuel goes in a loop, until it no longer changes.
- * @param situation of the state
- * @param fields flows, pressures and gas that comes in; heat, temperature, bubbles and dissolved air are written
- * @returns the largest change of a temperature [K] that the last round made
- */
-export function carry(situation: Situation, fields: Fields): number {
-  const loops = situation.model.nodes.some((node) => node.vented)
-  let change = 0
-  for (let round = 0; round < (loops ? MOST_ROUNDS : 2); round++) {
-    change = carryOnce(situation, fields)
-    if (change < 1e-8) break
-  }
-  return change
+/** What a round along all ways found. */
+interface Round {
+  /** Largest change of a temperature. [K] */
+  change: number
+  /** A node took fuel from one that comes after it in the drawing, and so what that held before the round. */
+  backwards: boolean
 }
 
-function carryOnce(situation: Situation, fields: Fields): number {
-  const { model, topology, fluid } = situation
+/**
+ * Carries heat and gas along the flows: once where all go the drawn way, twice where some go back, and where fuel goes
+ * in a loop until it no longer changes.
+ * @param situation of the state
+ * @param fields flows, pressures and gas that comes in; heat, temperature, bubbles and dissolved air are written
+ */
+export function carry(situation: Situation, fields: Fields): void {
+  const { loops } = situation.topology
+  const found: Round = { change: 0, backwards: false }
+  for (let round = 0; round < (loops ? MOST_ROUNDS : 2); round++) {
+    carryOnce(situation, fields, found)
+    if (!found.backwards || found.change < 1e-8) break
+  }
+}
+
+function carryOnce(situation: Situation, fields: Fields, found: Round): void {
+  const { model, topology, fluid, parameters } = situation
+  const { rank } = topology
   const handed: HandedOn = { heat: 0, bubbles: 0, dissolved: 0 }
-  let largest = 0
-  const keptInColumn = 1 - (columnOf(situation)?.vented ?? 1)
+  found.change = 0
+  found.backwards = false
+  const keptInColumn = 1 - (parameters.values[topology.column]?.vented ?? 1)
   for (const node of topology.order) {
     const here = model.nodes[node]
     if (here?.mouth) {
@@ -61,8 +70,10 @@ function carryOnce(situation: Situation, fields: Fields): number {
     let [flow, heat, bubbles, dissolved] = [0, 0, 0, 0]
     for (const place of topology.at[node] ?? []) {
       const link = model.links[place] as ModelLink
-      const into = link.to === node ? (fields.flow[place] as number) : -(fields.flow[place] as number)
+      const drawn = link.to === node
+      const into = drawn ? (fields.flow[place] as number) : -(fields.flow[place] as number)
       if (into <= NO_FLOW) continue
+      if ((rank[drawn ? link.from : link.to] as number) > (rank[node] as number)) found.backwards = true
       handOn(situation, fields, link, place, handed)
       flow += into
       heat += into * handed.heat
@@ -72,19 +83,13 @@ function carryOnce(situation: Situation, fields: Fields): number {
     if (flow <= 0) continue
     const temperature = temperatureOfContent(fluid.density15, heat / flow)
     const pressure = fields.pressure[node] as number
-    largest = Math.max(largest, Math.abs(temperature - (fields.temperature[node] as number)))
+    found.change = Math.max(found.change, Math.abs(temperature - (fields.temperature[node] as number)))
     fields.heat[node] = heat / flow
     fields.temperature[node] = temperature
     const gas = (bubbles + (fields.gasIn[node] as number)) / flow
     fields.bubbles[node] = Math.min(here?.vented ? keptInColumn * gas : gas, mostGas(pressure, temperature))
     fields.dissolved[node] = dissolved / flow
   }
-  return largest
-}
-
-/** The mixing column's figures; there is one at most. */
-function columnOf({ model, parameters }: Situation): Values | undefined {
-  return parameters.values[model.parts.findIndex(({ kind }) => kind === 'mixing-column')]
 }
 
 function fillAtMouth(situation: Situation, fields: Fields, node: number): void {
@@ -100,16 +105,18 @@ function fillAtMouth(situation: Situation, fields: Fields, node: number): void {
 }
 
 function handOn(situation: Situation, fields: Fields, link: ModelLink, place: number, out: HandedOn): void {
-  const { model, fluid, reference, topology, parameters, conditions, demand } = situation
+  const { model, fluid, reference, topology, parameters, conditions, demand, atNodes } = situation
   const signed = fields.flow[place] as number
-  const [start, end] = signed >= 0 ? [link.from, link.to] : [link.to, link.from]
+  const ahead = signed >= 0
+  const start = ahead ? link.from : link.to
+  const end = ahead ? link.to : link.from
   const massFlow = reference * Math.abs(signed)
   const temperature = fields.temperature[start] as number
   const values = parameters.values[link.part]
   out.heat = fields.heat[start] as number
   out.bubbles = fields.bubbles[start] as number
   out.dissolved = fields.dissolved[start] as number
-  const rise = (model.nodes[end]?.height ?? 0) - (model.nodes[start]?.height ?? 0)
+  const rise = ahead ? link.rise : -link.rise
   const lost =
     (fields.pressure[start] as number) - (fields.pressure[end] as number) - reference * GRAVITY * rise
   const heatFlow = massFlow * specificHeat(fluid.density15, temperature)
@@ -118,8 +125,10 @@ function handOn(situation: Situation, fields: Fields, link: ModelLink, place: nu
     const turned = ((values?.displacement ?? 0) * turning(situation, link.part)) / (2 * Math.PI)
     const shaft = (turned * Math.max(0, -lost)) / (values?.efficiency ?? 1)
     out.heat += (shaft + lost * Math.abs(signed)) / (massFlow + (WALL_CONDUCTANCE * massFlow) / heatFlow)
-    const ofAir = pressureOfAir(situation, fields.pressure[start] as number, temperature)
-    const freed = STAYS_FREE * releasedGas(out.dissolved, saturation(ofAir, temperature, fluid.density15))
+    knowAt(atNodes, fluid, start, temperature)
+    const ofAir = pressureOfAir(fields.pressure[start] as number, atNodes.vapourPressure[start] as number)
+    const saturated = (atNodes.saturationForPascal[start] as number) * ofAir
+    const freed = STAYS_FREE * releasedGas(out.dissolved, saturated)
     out.bubbles += freed
     out.dissolved -= freed
     return
@@ -127,10 +136,11 @@ function handOn(situation: Situation, fields: Fields, link: ModelLink, place: nu
   out.heat += Math.max(0, lost) / reference
   if (link.role === 'passage') {
     const cylinder = link.place
-    const burnt = fields.metered[cylinder] as number
+    // As volume at 15 °C, in which the demand is counted.
+    const burntAt15 = ((fields.metered[cylinder] as number) * reference) / situation.usualFluid.density15
     const asked = situation.demand.burnt / model.cylinders
     const own = demand.running
-      ? (demand.heat / model.cylinders) * Math.min(3, asked > 0 ? fuelOf(burnt) / asked : 1)
+      ? (demand.heat / model.cylinders) * Math.min(3, asked > 0 ? burntAt15 / asked : 1)
       : 0
     const warmer = own / heatFlow
     out.heat += own / massFlow / (1 + (warmer / INJECTOR_WARMER) ** 4) ** 0.25
@@ -142,7 +152,7 @@ function handOn(situation: Situation, fields: Fields, link: ModelLink, place: nu
     return
   }
   if (link.role === 'pipe' || link.role === 'segment') {
-    const area = Math.PI * (values?.bore ?? 0) * lengthOf(link)
+    const area = Math.PI * (values?.bore ?? 0) * (values?.length ?? 0) * link.share
     const left = temperatureAlongLine(
       temperature,
       conditions.ambientTemperature,
@@ -155,15 +165,6 @@ function handOn(situation: Situation, fields: Fields, link: ModelLink, place: nu
   if (link.role === 'check-valve' && conditions.state === 'priming' && topology.onSuction[place]) {
     const share = airOfDrainedLine(values?.leakBack ?? 0)
     out.bubbles += amountOfShare(share, fields.pressure[end] as number, temperature)
-  }
-
-  /** As volume at 15 °C, in which the demand is counted. */
-  function fuelOf(atTank: number): number {
-    return (atTank * reference) / situation.usualFluid.density15
-  }
-  function lengthOf(one: ModelLink): number {
-    const whole = values?.length ?? 0
-    return one.role === 'segment' && one.id !== model.parts[one.part]?.id ? whole / model.cylinders : whole
   }
 }
 

@@ -1,5 +1,5 @@
 import { temperatureOfContent } from '../heat/petroleum-heat.ts'
-import { solveNet, type Law, type NetSolution } from '../hydraulics/network/index.ts'
+import { solveNet, type Law } from '../hydraulics/network/index.ts'
 import { leastFlow, PRESSURE_AT_REST, TEMPERATURE_AT_REST } from './at-rest.ts'
 import { carry } from './carry.ts'
 import { networkOf } from './circuit-net.ts'
@@ -9,6 +9,7 @@ import { meter } from './governor.ts'
 import { outwardLaw } from './laws.ts'
 import { linkLaws } from './link-laws.ts'
 import { reasonOf } from './reasons.ts'
+import { room } from './room.ts'
 import { settlingOf, type Settling } from './settling.ts'
 import { setFixedPressures, type Situation } from './situation.ts'
 import type { NoState } from './types.ts'
@@ -61,21 +62,28 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
   const { model, conditions, topology } = situation
   const { net, holes } = networkOf(situation)
   const fields = start ? copyOf(start) : coldFields(situation)
-  const ownLinks = model.links.length
-  let flows: Float64Array = new Float64Array(net.net.links.length)
+  const [nodes, ownLinks] = [model.nodes.length, model.links.length]
+  const take = room()
+  let flows = take(net.net.links.length)
   flows.set(fields.flow)
-  const slopes = new Float64Array(ownLinks)
+  const slopes = take(ownLinks)
   const loss = { drop: 0, slope: 0 }
-  const pressures = new Float64Array(net.net.nodes.length).fill(conditions.airPressure)
-  const gas = settlingOf(model.nodes.length)
-  const ways = settlingOf(ownLinks)
-  const drawing = settlingOf(topology.loopPumps.length, LEAST_DRAWN)
-  const drawnAt = Float64Array.from(topology.loopPumps, (pump) => fields.drawnAt[pump] as number)
-  const surface = settlingOf(1)
-  const onSurface = Float64Array.of(fields.onSurface)
-  const metering = settlingOf(model.cylinders)
-  const carried = { heat: settlingOf(model.nodes.length), liquid: settlingOf(model.nodes.length) }
-  const before = copyOf(fields)
+  const pressures = take(net.net.nodes.length).fill(conditions.airPressure)
+  const gas = settlingOf(take, nodes)
+  const ways = settlingOf(take, ownLinks)
+  const drawing = settlingOf(take, topology.loopPumps.length, LEAST_DRAWN)
+  const drawnAt = take(topology.loopPumps.length)
+  for (const [place, pump] of topology.loopPumps.entries()) drawnAt[place] = fields.drawnAt[pump] as number
+  const surface = settlingOf(take, 1)
+  const onSurface = take(1).fill(fields.onSurface)
+  const metering = settlingOf(take, model.cylinders)
+  let carried: Carried | undefined
+  const before: Before = {
+    pressure: take(nodes),
+    temperature: take(nodes),
+    heat: take(nodes),
+    bubbles: take(nodes),
+  }
   let worst = ''
   /** How far a pump's law is behind the pressure at its inlet, over what counts as rest. */
   const lag = (): number =>
@@ -84,14 +92,13 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
       return Math.max(most, Math.abs(behind) / PRESSURE_AT_REST)
     }, 0)
   meter(situation, fields, metering, start !== undefined)
-  let solution: NetSolution | undefined
+  // The last solution has been read when the next one is sought: its arrays take that.
+  const into = { pressures: take(pressures.length), flows: take(flows.length) }
   for (let round = 1; round <= MOST_ROUNDS; round++) {
     setFixedPressures(situation, fields.onSurface, pressures)
     const laws = linkLaws(situation, fields, slopes)
     laws.push(...outwardLaws(situation, fields, holes))
-    // The last solution has been read: its arrays take the next.
-    const solved = solveNet(net, { laws, pressures }, { start: flows, into: solution })
-    solution = solved
+    const solved = solveNet(net, { laws, pressures }, { start: flows, into })
     if (!solved.converged) return { ok: false, reason: reasonOf(situation, solved.worst) }
     before.pressure.set(fields.pressure)
     before.temperature.set(fields.temperature)
@@ -100,8 +107,8 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
     flows = solved.flows
     const moved = flowMovement(fields.flow, flows)
     fields.flow.set(flows.subarray(0, ownLinks))
-    fields.pressure.set(solved.pressures.subarray(0, model.nodes.length))
-    for (let place = 0; place < ownLinks; place++) {
+    fields.pressure.set(solved.pressures.subarray(0, nodes))
+    for (const place of topology.drawnLinks) {
       laws[place]?.(fields.flow[place] as number, loss)
       slopes[place] = loss.slope
     }
@@ -112,7 +119,10 @@ export function comeToRest(situation: Situation, start: Fields | undefined): Res
     for (const [place, pump] of topology.loopPumps.entries()) fields.drawnAt[pump] = drawnAt[place] as number
     drawIn(situation, fields, holes, gas)
     carry(situation, fields)
-    if (round >= DAMPED_FROM) holdBack(situation, before, fields, carried)
+    if (round >= DAMPED_FROM) {
+      carried ??= { heat: settlingOf(take, nodes), liquid: settlingOf(take, nodes) }
+      holdBack(situation, before, fields, carried)
+    }
     meter(situation, fields, metering, true)
     surface.wanted[0] = pressureUnderVent(situation, fields)
     surface.move(onSurface)
@@ -145,13 +155,16 @@ function direct(fields: Fields, ways: Settling): void {
   ways.move(fields.ahead)
 }
 
+/** What the round before left at the nodes. */
+type Before = Pick<Fields, 'pressure' | 'temperature' | 'heat' | 'bubbles'>
+
 interface Carried {
   readonly heat: Settling
   readonly liquid: Settling
 }
 
 /** Moves heat and gas from what they were before only as far as what swings to and fro allows. */
-function holdBack(situation: Situation, before: Fields, now: Fields, carried: Carried): void {
+function holdBack(situation: Situation, before: Before, now: Fields, carried: Carried): void {
   const { heat, liquid } = carried
   heat.wanted.set(now.heat)
   now.heat.set(before.heat)
@@ -180,7 +193,7 @@ function flowMovement(before: Float64Array, now: Float64Array): number {
 }
 
 /** How far pressures and temperatures have moved, over what counts as rest, and where most. */
-function farthest(before: Fields, now: Fields): { share: number; node: number } {
+function farthest(before: Before, now: Fields): { share: number; node: number } {
   let [share, node] = [0, 0]
   for (let place = 0; place < now.pressure.length; place++) {
     const pressed = Math.abs((now.pressure[place] as number) - (before.pressure[place] as number))

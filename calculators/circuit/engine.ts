@@ -65,8 +65,8 @@ export function filling(gauge: number, needed: number): number {
 
 /** What one injector does at a rack of 1, and what it adds unasked; all as mass flow. [kg/s] */
 export interface InjectorRates {
-  readonly atFullRack: Float64Array
-  readonly dripped: Float64Array
+  readonly atFullRack: readonly number[]
+  readonly dripped: readonly number[]
 }
 
 /**
@@ -78,7 +78,7 @@ export interface InjectorRates {
  * @source common practice: a governor
  */
 export function rackFor(rates: InjectorRates, wanted: number, fluid: Fluid): number {
-  const sum = (list: Float64Array): number => list.reduce((total, value) => total + value, 0)
+  const sum = (list: readonly number[]): number => list.reduce((total, value) => total + value, 0)
   const metered = sum(rates.atFullRack)
   if (!(metered > 0)) return 1
   const rest = wanted / fluid.energy - DRIPPED_POWER * sum(rates.dripped)

@@ -1,9 +1,13 @@
 import { heatContent } from '../heat/petroleum-heat.ts'
+import { knowAt } from './fuel-at-nodes.ts'
 import { freeGas, saturation } from './gas.ts'
+import { sharesOf } from './room.ts'
 import type { Situation } from './situation.ts'
 
 /** Fuel at each node, and what each link hands on; in place, since one state takes many rounds. */
 export interface Fields {
+  /** All the arrays that follow, side by side. */
+  readonly all: Float64Array
   /** By node: heat content against 0 °C [J/kg] and temperature [K]. */
   readonly heat: Float64Array
   readonly temperature: Float64Array
@@ -34,54 +38,54 @@ const MOST_GAS = 999
 const LEAST_PARTIAL = 1
 const LEAST_SHARE = 0.2
 
-/** Fields to begin with: fuel of the tank everywhere. */
-export function coldFields(situation: Situation): Fields {
-  const { model, conditions, fluid } = situation
-  const nodes = model.nodes.length
-  const filled = (value: number, length = nodes): Float64Array => new Float64Array(length).fill(value)
+/** Room for 6 arrays by node, 3 by link and one by cylinder, in that order. */
+function arraysIn(all: Float64Array, nodes: number, links: number, cylinders: number) {
+  const take = sharesOf(all)
   return {
-    heat: filled(heatContent(fluid.density15, conditions.tankTemperature)),
-    temperature: filled(conditions.tankTemperature),
-    bubbles: filled(0),
-    dissolved: filled(saturation(conditions.airPressure, conditions.tankTemperature, fluid.density15)),
-    pressure: filled(conditions.airPressure),
-    flow: filled(0, model.links.length),
-    drawnAt: filled(conditions.airPressure, model.links.length),
-    ahead: filled(1, model.links.length),
-    gasIn: filled(0),
-    metered: filled(0, model.cylinders),
-    onSurface: conditions.airPressure,
-    rack: 0,
+    all,
+    heat: take(nodes),
+    temperature: take(nodes),
+    bubbles: take(nodes),
+    dissolved: take(nodes),
+    pressure: take(nodes),
+    gasIn: take(nodes),
+    flow: take(links),
+    drawnAt: take(links),
+    ahead: take(links),
+    metered: take(cylinders),
   }
 }
 
+/** Fields to begin with: fuel of the tank everywhere. */
+export function coldFields(situation: Situation): Fields {
+  const { model, conditions, fluid } = situation
+  const { airPressure, tankTemperature } = conditions
+  const { cylinders } = model
+  const [nodes, links] = [model.nodes.length, model.links.length]
+  const arrays = arraysIn(new Float64Array(6 * nodes + 3 * links + cylinders), nodes, links, cylinders)
+  arrays.heat.fill(heatContent(fluid.density15, tankTemperature))
+  arrays.temperature.fill(tankTemperature)
+  arrays.dissolved.fill(saturation(airPressure, tankTemperature, fluid.density15))
+  arrays.pressure.fill(airPressure)
+  arrays.drawnAt.fill(airPressure)
+  arrays.ahead.fill(1)
+  return { ...arrays, onSurface: airPressure, rack: 0 }
+}
+
 /** A copy, so that a state can start from another one. */
-export function copyOf(fields: Fields): Fields {
-  return {
-    ...fields,
-    heat: fields.heat.slice(),
-    temperature: fields.temperature.slice(),
-    bubbles: fields.bubbles.slice(),
-    dissolved: fields.dissolved.slice(),
-    pressure: fields.pressure.slice(),
-    flow: fields.flow.slice(),
-    drawnAt: fields.drawnAt.slice(),
-    ahead: fields.ahead.slice(),
-    gasIn: fields.gasIn.slice(),
-    metered: fields.metered.slice(),
-  }
+export function copyOf({ all, heat, flow, metered, onSurface, rack }: Fields): Fields {
+  return { ...arraysIn(all.slice(), heat.length, flow.length, metered.length), onSurface, rack }
 }
 
 /**
  * Pressure of the air in bubbles: that of the fuel less its vapour's, of which a fuel gives off no more than fills four
  * fifths of them. [Pa]
  * @param pressure absolute, of the fuel [Pa]
- * @param temperature [K]
- * @source epa-ap42 (the vapour), common practice (its bound)
+ * @param vapourPressure absolute, of the fuel at its temperature [Pa]
+ * @source common practice (the bound)
  */
-export function pressureOfAir(situation: Situation, pressure: number, temperature: number): number {
-  const rest = pressure - situation.fluid.vapourPressure(temperature)
-  return Math.max(LEAST_PARTIAL, LEAST_SHARE * pressure, rest)
+export function pressureOfAir(pressure: number, vapourPressure: number): number {
+  return Math.max(LEAST_PARTIAL, LEAST_SHARE * pressure, pressure - vapourPressure)
 }
 
 /**
@@ -89,13 +93,14 @@ export function pressureOfAir(situation: Situation, pressure: number, temperatur
  * @param pressure absolute [Pa]
  */
 export function gasRatio(situation: Situation, fields: Fields, node: number, pressure: number): number {
-  const { fluid } = situation
+  const { fluid, atNodes } = situation
   const temperature = fields.temperature[node] as number
-  const ofAir = pressureOfAir(situation, pressure, temperature)
+  knowAt(atNodes, fluid, node, temperature)
+  const ofAir = pressureOfAir(pressure, atNodes.vapourPressure[node] as number)
   const free = freeGas(
     fields.bubbles[node] as number,
     fields.dissolved[node] as number,
-    saturation(ofAir, temperature, fluid.density15),
+    (atNodes.saturationForPascal[node] as number) * ofAir,
   )
   return Math.min(MOST_GAS, (free * temperature) / ofAir)
 }

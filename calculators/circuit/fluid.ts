@@ -1,7 +1,7 @@
 import { oilEnergy, specificEnergy } from '../fuel/energy-content.ts'
 import { blendByWalther } from '../fuel/viscosity-blend.ts'
 import { lineThroughPoints, viscosityOnLine, type WaltherLine } from '../fuel/viscosity-walther.ts'
-import { fuelDensity } from '../heat/petroleum-heat.ts'
+import { densityLine } from '../heat/petroleum-heat.ts'
 import { distillateVapourPressure } from '../hydraulics/vapour.ts'
 import type { ModelFuel } from './model.ts'
 import type { BentConditions } from './types.ts'
@@ -82,16 +82,19 @@ export function fluidOf(fuel: ModelFuel, bent: BentConditions): Fluid {
   const line = thinnedLine(fuel.line, thinned)
   const thicker = 1 + 2.5 * water
   const waterMass = (water * WATER_DENSITY) / (water * WATER_DENSITY + (1 - water) * density15)
-  const oilDensity = (temperature: number): number => fuelDensity(density15, temperature)
+  const oilDensity = densityLine(density15)
   return {
     density15,
     cloudPoint: fuel.cloudPoint,
     line,
     density: (temperature) => (1 - water) * oilDensity(temperature) + water * WATER_DENSITY,
     kinematicViscosity: (temperature) => thicker * viscosityOnLine(line, temperature),
-    vapourPressure: (temperature) =>
-      distillateVapourPressure(temperature) +
-      thinned * THINNER.vapourPressure * Math.exp(THINNER.growth * (temperature - 310.95)),
+    vapourPressure:
+      thinned === 0
+        ? distillateVapourPressure
+        : (temperature) =>
+            distillateVapourPressure(temperature) +
+            thinned * THINNER.vapourPressure * Math.exp(THINNER.growth * (temperature - 310.95)),
     energy: energyOf(density15, waterMass),
     water,
     thinned,

@@ -27,6 +27,16 @@ const DISCHARGE = 0.6
 const WALL = 2e-3
 
 /**
+ * Amount of air that saturates the fuel, for each pascal of the air's pressure. [1/K]
+ * @param temperature [K]
+ * @param density15 [kg/m³]; above 900 the line's end stands
+ * @source astm-d2779
+ */
+export function saturationForPascal(temperature: number, density15: number): number {
+  return airSolubility(temperature, Math.min(density15, HEAVIEST)) / temperature
+}
+
+/**
  * Amount of air that saturates the fuel at a pressure. [Pa/K]
  * @param pressure absolute [Pa]
  * @param temperature [K]
@@ -34,7 +44,7 @@ const WALL = 2e-3
  * @source astm-d2779
  */
 export function saturation(pressure: number, temperature: number, density15: number): number {
-  return (airSolubility(temperature, Math.min(density15, HEAVIEST)) * pressure) / temperature
+  return saturationForPascal(temperature, density15) * pressure
 }
 
 /**

@@ -20,20 +20,6 @@ const MILKY_FROM = 1e-3
 const PART_FULL_FROM = 0.05
 const FULL_FROM = 0.95
 
-/** Glasses that the way of the fuel through the injectors does not lead through are empty in health. */
-function onTheWay(situation: Situation): Set<number> {
-  const { model } = situation
-  const open = model.links.flatMap(({ role, to }) => (role === 'passage' ? [to] : []))
-  const reached = new Set(open)
-  for (let node = open.pop(); node !== undefined; node = open.pop())
-    for (const { from, to, role } of model.links)
-      if (from === node && role !== 'pump' && !reached.has(to)) {
-        reached.add(to)
-        open.push(to)
-      }
-  return reached
-}
-
 /**
  * How the glasses look.
  * @param situation of the state
@@ -42,14 +28,15 @@ function onTheWay(situation: Situation): Set<number> {
  * @source common practice (Froude number of a line that runs full; shares that an eye sees)
  */
 export function glassViews(situation: Situation, fields: Fields): GlassView[] {
-  const { model, parameters } = situation
-  const way = onTheWay(situation)
+  const { model, parameters, topology } = situation
   return model.parts.flatMap(({ kind, id }, place): GlassView[] => {
     const ends = model.ends[place]
     const values = parameters.values[place]
     if (kind !== 'glass' || !ends || !values) return []
     const flow = ends.links.reduce((sum, link) => sum + (fields.flow[link] ?? 0), 0)
-    return [viewOf(situation, fields, id, ends, values, flow, way.has(ends.in))]
+    // Glasses that the way of the fuel through the injectors does not lead through are empty in health.
+    const main = topology.behindInjectors[ends.in] === true
+    return [viewOf(situation, fields, id, ends, values, flow, main)]
   })
 }
 

@@ -1,5 +1,6 @@
 import { filling, rackFor, type InjectorRates } from './engine.ts'
 import { gasRatio, type Fields } from './fields.ts'
+import { knowAt } from './fuel-at-nodes.ts'
 import type { Settling } from './settling.ts'
 import { calibrationOf } from './calibration.ts'
 import type { Situation } from './situation.ts'
@@ -15,22 +16,27 @@ export function inletNodes(situation: Situation): readonly number[] {
  * @param filled whether poor filling is taken off
  */
 export function injectorRates(situation: Situation, fields: Fields, filled: boolean): InjectorRates {
-  const { model, parameters, conditions, fluid, usualFluid, demand } = situation
+  const { model, parameters, conditions, fluid, usualFluid, demand, atNodes } = situation
   const { engine, cylinders } = model
   const full = (engine.burntAtFull / cylinders) * usualFluid.density15 * (demand.speed / engine.ratedSpeed)
   const calibrated = calibrationOf(model).density
-  const atFullRack = new Float64Array(cylinders)
-  const dripped = new Float64Array(cylinders)
-  if (!demand.running) return { atFullRack, dripped }
-  inletNodes(situation).forEach((node, place) => {
+  const inlets = inletNodes(situation)
+  if (!demand.running) {
+    const none = inlets.map(() => 0)
+    return { atFullRack: none, dripped: none }
+  }
+  const atFullRack: number[] = []
+  const dripped: number[] = []
+  inlets.forEach((node, place) => {
     const pressure = fields.pressure[node] as number
     const share = filled
       ? filling(pressure - conditions.airPressure, engine.fillingPressure) /
         (1 + gasRatio(situation, fields, node, pressure))
       : 1
-    const density = fluid.density(fields.temperature[node] as number) / calibrated
-    atFullRack[place] = full * density * (1 - parameters.ofCylinder('plungerLeak', place)) * share
-    dripped[place] = full * parameters.ofCylinder('drip', place) * share
+    knowAt(atNodes, fluid, node, fields.temperature[node] as number)
+    const density = (atNodes.density[node] as number) / calibrated
+    atFullRack.push(full * density * (1 - parameters.ofCylinder('plungerLeak', place)) * share)
+    dripped.push(full * parameters.ofCylinder('drip', place) * share)
   })
   return { atFullRack, dripped }
 }

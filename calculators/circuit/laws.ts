@@ -7,6 +7,7 @@ import { partlyShutValveLaw } from '../hydraulics/elements/partly-shut-valve.ts'
 import { pipeLaw } from '../hydraulics/elements/pipe.ts'
 import { springValveLaw } from '../hydraulics/elements/spring-valve.ts'
 import type { FilterResistance } from '../hydraulics/filter.ts'
+import { explicitFriction, type ExplicitFriction } from '../hydraulics/friction-explicit.ts'
 import { HOLE_COEFFICIENT, leakHole } from './gas.ts'
 import type { Values } from './parameters.ts'
 
@@ -64,20 +65,36 @@ function inSeries(one: Law, other: Law): Law {
   }
 }
 
+/** Worked out once for a part: its bore stays when fuel and flow change. */
+const frictions = new WeakMap<Values, ExplicitFriction>()
+
+function frictionIn(values: Values): ExplicitFriction {
+  const known = frictions.get(values)
+  if (known) return known
+  const friction = explicitFriction(ROUGHNESS / values.bore)
+  frictions.set(values, friction)
+  return friction
+}
+
 /** Line or stretch of a header. @param length of it [m] @param losses loss coefficients in it [-] */
 export function pipingLaw(
-  bore: number,
+  values: Values,
   length: number,
   losses: number,
   opening: number,
   liquid: Liquid,
 ): Law {
-  const pipe = pipeLaw({ length, bore, roughness: ROUGHNESS, minorLosses: losses }, liquid)
+  const { bore } = values
+  const pipe = pipeLaw(
+    { length, bore, roughness: ROUGHNESS, minorLosses: losses },
+    liquid,
+    frictionIn(values),
+  )
   return opening >= 1 ? pipe : inSeries(pipe, partlyShutValveLaw(bore, Math.max(opening, SHUT), 0, liquid))
 }
 
 export const glassLaw = (values: Values, liquid: Liquid): Law =>
-  pipingLaw(values.bore, GLASS.lengths * values.bore, GLASS.losses, 1, liquid)
+  pipingLaw(values, GLASS.lengths * values.bore, GLASS.losses, 1, liquid)
 
 export const stopValveLaw = (values: Values, liquid: Liquid): Law =>
   partlyShutValveLaw(values.bore, Math.max(values.opening, SHUT), 0.2, liquid)

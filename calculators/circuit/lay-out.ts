@@ -102,7 +102,10 @@ export function layOut(
   const nodeAt = (end: string): number => nodeOfPlace.get(places.of(end)) ?? -1
 
   const links: ModelLink[] = []
-  const addLink = (link: ModelLink): number => links.push(link) - 1
+  const addLink = (link: Omit<ModelLink, 'rise' | 'share' | 'narrow'>, share = 1, narrow = true): number => {
+    const rise = (nodes[link.to]?.height ?? 0) - (nodes[link.from]?.height ?? 0)
+    return links.push({ ...link, rise, share, narrow }) - 1
+  }
   const ends: (Ends | undefined)[] = parts.map(() => undefined)
   for (const [place, part] of parts.entries()) {
     const role = throughRoles[part.kind]
@@ -174,19 +177,14 @@ export function layOut(
     const branches = range.map((place) => branch(supplyPart, place))
     const inlets = range.map((place) => addNode({ id: `injector-${place + 1}`, label, height }))
     const returns = range.map((place) => branch(backPart, place))
-    const run = (id: string, part: number | undefined, through: readonly number[]): number[] =>
-      through.slice(1).map((to, place) =>
-        addLink({
-          id: `${id}-${place + 1}`,
-          role: 'segment',
-          part: part ?? 0,
-          from: through[place] ?? 0,
-          to,
-          place,
-        }),
-      )
-    const ahead = run('supply', supplyPart, [nodeAt(`${supply}.in`), ...branches])
-    const behind = run('return', backPart, [...returns, nodeAt(`${back}.out`)])
+    const run = (id: string, part: number, through: readonly number[], narrowAt: number): number[] =>
+      through.slice(1).map((to, place) => {
+        const from = through[place] ?? 0
+        const link = { id: `${id}-${place + 1}`, role: 'segment', part, from, to, place } as const
+        return addLink(link, 1 / cylinders, place === narrowAt)
+      })
+    const ahead = run('supply', supplyPart ?? 0, [nodeAt(`${supply}.in`), ...branches], 0)
+    const behind = run('return', backPart ?? 0, [...returns, nodeAt(`${back}.out`)], cylinders - 1)
     const chain = (role: Role, from: readonly number[], to: readonly number[]): number[] =>
       range.map((place) =>
         addLink({

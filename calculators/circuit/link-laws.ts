@@ -1,10 +1,12 @@
 import type { Law } from '../hydraulics/network/net.ts'
+import { columnPressure } from '../hydraulics/hydrostatics.ts'
 import { displacedFlow, slipAt, slipConstant } from '../hydraulics/slip.ts'
 import { filterLaw } from '../hydraulics/elements/filter.ts'
-import { withLift } from '../hydraulics/elements/lift.ts'
+import { liftedLaw } from '../hydraulics/elements/lift.ts'
 import type { Liquid } from '../hydraulics/elements/liquid.ts'
 import { pumpLaw } from '../hydraulics/elements/pump.ts'
 import { gasRatio, type Fields } from './fields.ts'
+import { knowAt, viscosityAt } from './fuel-at-nodes.ts'
 import { turning } from './carry.ts'
 import {
   flapLaw,
@@ -18,6 +20,7 @@ import {
   strainingLaw,
 } from './laws.ts'
 import type { ModelLink } from './model.ts'
+import type { Values } from './parameters.ts'
 import type { Situation } from './situation.ts'
 import { waxedResistance } from './wax.ts'
 
@@ -49,78 +52,65 @@ function linkLaw(
   place: number,
   slopes: Float64Array,
 ): Law {
-  const { model, parameters } = situation
-  const { engine } = model
-  if (link.role === 'metering') {
-    const pressure = fields.pressure[link.from] as number
-    const share = 1 / (1 + gasRatio(situation, fields, link.from, pressure))
-    return meteringLaw((fields.metered[link.place] as number) * share, engine.fillingPressure)
-  }
+  if (link.role === 'metering') return takingLaw(situation, fields, link)
   if (link.role === 'pump') return drivenLaw(situation, fields, link, place, slopes)
   const fuel = mixtureIn(situation, fields, link, place)
-  const rise = (model.nodes[link.to]?.height ?? 0) - (model.nodes[link.from]?.height ?? 0)
-  return asReference(withLift(barrierLaw(situation, fields, link, fuel), fuel.density, rise), fuel.scale)
+  const law = barrierLaw(situation, fields.temperature[link.from] as number, link, fuel)
+  return liftedLaw(law, fuel.scale, columnPressure(fuel.density, link.rise))
+}
 
-  function barrierLaw(here: Situation, now: Fields, one: ModelLink, liquid: Liquid): Law {
-    const values = parameters.values[one.part]
-    const injectors = here.parameters.values[model.injectors]
-    if (!values || !injectors) throw new RangeError(`Link «${one.id}» has no part.`)
-    switch (one.role) {
-      case 'filter': {
-        const temperature = now.temperature[one.from] as number
-        const heated = model.parts[one.part]?.kind !== 'filter'
-        return strainingLaw(
-          values,
-          heated ? 1 : waxedResistance(here.fluid.cloudPoint, temperature, values.opening),
-          liquid,
-        )
-      }
-      case 'spring-valve':
-        return springLoadedLaw(values, liquid)
-      case 'check-valve':
-        return flapLaw(values, liquid)
-      case 'glass':
-        return glassLaw(values, liquid)
-      case 'stop-valve':
-        return stopValveLaw(values, liquid)
-      case 'segment': {
-        const whole = one.id === model.parts[one.part]?.id
-        const length = whole ? values.length : values.length / model.cylinders
-        // A narrow place in a header is taken at its end towards the rest of the circuit.
-        const narrow = whole || one.place === (isReturn(one) ? model.cylinders - 1 : 0)
-        return pipingLaw(values.bore, length, values.branchLosses, narrow ? values.opening : 1, liquid)
-      }
-      case 'inlet-strainer':
-      case 'passage': {
-        const each = values.throughFlow / model.cylinders
-        const resistance = (drop: number) =>
-          measuredResistance(drop, each, values.viscosity, INJECTOR_INERTIA)
-        if (one.role === 'inlet-strainer')
-          return filterLaw(
-            resistance(values.inletStrainerDrop),
-            parameters.ofCylinder('inletLoading', one.place),
-            liquid,
-          )
-        const passage = resistance(values.throughDrop)
-        const filter = resistance(values.returnFilterDrop)
-        const loading = parameters.ofCylinder('returnLoading', one.place)
-        return filterLaw(
-          {
-            element: passage.element + loading * filter.element,
-            housing: passage.housing + filter.housing,
-          },
-          1,
-          liquid,
-        )
-      }
-      default:
-        return pipingLaw(values.bore, values.length, values.losses, values.opening, liquid)
+/** What an injector takes in, less of it the more gas is in it. */
+function takingLaw(situation: Situation, fields: Fields, { from, place }: ModelLink): Law {
+  const share = 1 / (1 + gasRatio(situation, fields, from, fields.pressure[from] as number))
+  return meteringLaw((fields.metered[place] as number) * share, situation.model.engine.fillingPressure)
+}
+
+/** @param before temperature of the fuel where it comes in [K] */
+function barrierLaw(situation: Situation, before: number, link: ModelLink, liquid: Liquid): Law {
+  const { model, parameters, fluid } = situation
+  const values = parameters.values[link.part]
+  if (!values) throw new RangeError(`Link «${link.id}» has no part.`)
+  switch (link.role) {
+    case 'filter': {
+      const heated = model.parts[link.part]?.kind !== 'filter'
+      const waxed = heated ? 1 : waxedResistance(fluid.cloudPoint, before, values.opening)
+      return strainingLaw(values, waxed, liquid)
     }
+    case 'spring-valve':
+      return springLoadedLaw(values, liquid)
+    case 'check-valve':
+      return flapLaw(values, liquid)
+    case 'glass':
+      return glassLaw(values, liquid)
+    case 'stop-valve':
+      return stopValveLaw(values, liquid)
+    case 'segment': {
+      const length = values.length * link.share
+      return pipingLaw(values, length, values.branchLosses, link.narrow ? values.opening : 1, liquid)
+    }
+    case 'inlet-strainer':
+    case 'passage':
+      return injectorLaw(situation, values, link, liquid)
+    default:
+      return pipingLaw(values, values.length, values.losses, values.opening, liquid)
   }
+}
 
-  function isReturn(one: ModelLink): boolean {
-    return one.id.startsWith('return-')
-  }
+/** An injector's inlet strainer, or its passage with the return filter behind it. */
+function injectorLaw(situation: Situation, values: Values, { role, place }: ModelLink, liquid: Liquid): Law {
+  const { model, parameters } = situation
+  const each = values.throughFlow / model.cylinders
+  const resistance = (drop: number) => measuredResistance(drop, each, values.viscosity, INJECTOR_INERTIA)
+  if (role === 'inlet-strainer')
+    return filterLaw(
+      resistance(values.inletStrainerDrop),
+      parameters.ofCylinder('inletLoading', place),
+      liquid,
+    )
+  const passage = resistance(values.throughDrop)
+  const filter = resistance(values.returnFilterDrop)
+  const element = passage.element + parameters.ofCylinder('returnLoading', place) * filter.element
+  return filterLaw({ element, housing: passage.housing + filter.housing }, 1, liquid)
 }
 
 /** Share of an injector's drops that goes with the square of the flow. [-] Common practice. */
@@ -129,36 +119,45 @@ const INJECTOR_INERTIA = 0.3
 /** Below this the column tears rather than that its gas grows on; the pump's law says what still comes. [Pa] */
 const TEARS = 10e3
 
-function mixtureIn(situation: Situation, fields: Fields, link: ModelLink, place: number): Mixture {
-  const { fluid, reference } = situation
+/** A value between those of two sides. @param share of the first [-] */
+const between = (share: number, one: number, other: number): number => share * one + (1 - share) * other
+
+/** Gas in a link that a node fills, in the middle of the pressures at its two ends. [-] */
+function gasFrom(situation: Situation, fields: Fields, node: number, before: number, behind: number): number {
+  return (gasRatio(situation, fields, node, before) + gasRatio(situation, fields, node, behind)) / 2
+}
+
+function mixtureIn(
+  situation: Situation,
+  fields: Fields,
+  { role, from, to }: ModelLink,
+  place: number,
+): Mixture {
+  const { fluid, reference, atNodes } = situation
   const ahead = fields.ahead[place] as number
+  const before = Math.max(TEARS, fields.pressure[from] as number)
+  const behind = Math.max(TEARS, fields.pressure[to] as number)
+  const drawn = gasFrom(situation, fields, from, before, behind)
+  const gas = ahead === 1 ? drawn : between(ahead, drawn, gasFrom(situation, fields, to, before, behind))
+  let density: number
+  let kinematicViscosity: number
   // A heater's drop is that of fuel half heated; elsewhere what comes in rules, whichever way it comes.
-  const weight = link.role === 'filter' ? 0.5 : ahead
-  const of = (from: number, to: number, share: number): number => share * from + (1 - share) * to
-  const temperature = of(
-    fields.temperature[link.from] as number,
-    fields.temperature[link.to] as number,
-    weight,
-  )
-  const density = fluid.density(temperature)
-  const [before, behind] = [link.from, link.to].map((node) =>
-    Math.max(TEARS, fields.pressure[node] as number),
-  ) as [number, number]
-  const gasFrom = (node: number): number =>
-    (gasRatio(situation, fields, node, before) + gasRatio(situation, fields, node, behind)) / 2
-  const gas = ahead === 1 ? gasFrom(link.from) : of(gasFrom(link.from), gasFrom(link.to), ahead)
+  if (ahead === 1 && role !== 'filter') {
+    const temperature = fields.temperature[from] as number
+    knowAt(atNodes, fluid, from, temperature)
+    density = atNodes.density[from] as number
+    kinematicViscosity = viscosityAt(atNodes, fluid, from, temperature)
+  } else {
+    const weight = role === 'filter' ? 0.5 : ahead
+    const temperature = between(weight, fields.temperature[from] as number, fields.temperature[to] as number)
+    density = fluid.density(temperature)
+    kinematicViscosity = fluid.kinematicViscosity(temperature)
+  }
   return {
     density: density / (1 + gas),
     // Dukler: dynamic viscosity falls as the liquid's share does, and so does density.
-    kinematicViscosity: fluid.kinematicViscosity(temperature),
+    kinematicViscosity,
     scale: (reference / density) * (1 + gas),
-  }
-}
-
-function asReference(law: Law, scale: number): Law {
-  return (flow, into) => {
-    law(flow * scale, into)
-    into.slope *= scale
   }
 }
 
@@ -170,11 +169,13 @@ function drivenLaw(
   place: number,
   slopes: Float64Array,
 ): Law {
-  const { parameters, fluid, reference, topology } = situation
+  const { parameters, fluid, reference, topology, atNodes } = situation
   const values = parameters.values[link.part]
   if (!values) throw new RangeError(`Link «${link.id}» has no part.`)
   const temperature = fields.temperature[link.from] as number
-  const density = fluid.density(temperature)
+  knowAt(atNodes, fluid, link.from, temperature)
+  const density = atNodes.density[link.from] as number
+  const kinematicViscosity = viscosityAt(atNodes, fluid, link.from, temperature)
   const displaced = displacedFlow(values.displacement, turning(situation, link.part))
   const stated = displacedFlow(
     values.displacement,
@@ -187,17 +188,17 @@ function drivenLaw(
     values.slipPressure,
     values.slipViscosity * STATED_DENSITY,
   )
-  const liquid = { density, kinematicViscosity: fluid.kinematicViscosity(temperature) }
+  const liquid = { density, kinematicViscosity }
   if (displaced <= 0) {
     const standing = { displacement: values.displacement, speed: 0, slip: constant, liquidShare: 1 }
-    return asReference(pumpLaw(standing, liquid), reference / density)
+    return liftedLaw(pumpLaw(standing, liquid), reference / density, 0)
   }
   let fall = 0
   for (const through of topology.drawsThrough.get(place) ?? []) fall += slopes[through] as number
   return starvingPumpLaw(
     {
       displaced,
-      slip: slipAt(constant, 1, density * liquid.kinematicViscosity),
+      slip: slipAt(constant, 1, density * kinematicViscosity),
       lastFlow: fields.flow[place] as number,
       lastPressure: topology.loopPumps.includes(place)
         ? (fields.drawnAt[place] as number)

@@ -41,8 +41,14 @@ export interface ModelLink {
   readonly part: number
   readonly from: number
   readonly to: number
+  /** Height of its end over its start. [m] */
+  readonly rise: number
   /** 0 to the number of cylinders less 1; of a header's segments, which stretch it is. */
   readonly place: number
+  /** Of the length of its part. [-] */
+  readonly share: number
+  /** What makes its part narrow lies in it; in a header that is the stretch towards the rest of the circuit. */
+  readonly narrow: boolean
 }
 
 export interface ModelNode {

@@ -184,6 +184,7 @@ export const partKinds = {
     parameters: {
       bore: given('length', 'Bore of the glass', 5e-3, 0.2),
       dirt: usually('ratio', 'Share of the view that dirt takes', 0, 1, 0),
+      hottest: usually('temperature', 'Highest temperature of the fuel in it', 273.15, 773.15, 773.15),
       airHole,
     },
   },

@@ -1,7 +1,8 @@
 import type { Rest } from './come-to-rest.ts'
 import { LEAST_SHARE, leastFlow, told } from './at-rest.ts'
 import { energyShare, exhaustOf } from './engine.ts'
-import { gasRatio, type Fields } from './fields.ts'
+import { copyOf, gasRatio, type Fields } from './fields.ts'
+import { knowAt } from './fuel-at-nodes.ts'
 import { injectorRates } from './governor.ts'
 import { glassViews } from './glasses.ts'
 import { gaugeReadings, wholeReadings } from './readings.ts'
@@ -9,14 +10,18 @@ import { remarksOn } from './remarks.ts'
 import type { Situation } from './situation.ts'
 import type { CircuitState, EngineState, FlowPoint, LineState, PartState } from './types.ts'
 
-function pointAt(situation: Situation, fields: Fields, node: number): FlowPoint {
-  const pressure = fields.pressure[node] ?? 0
-  const ratio = gasRatio(situation, fields, node, pressure)
-  return { pressure, temperature: fields.temperature[node] ?? 0, gas: told(ratio / (1 + ratio), LEAST_SHARE) }
+/** The fuel at each node; parts and lines that meet there share it. */
+function pointsOf(situation: Situation, fields: Fields): readonly FlowPoint[] {
+  return situation.model.nodes.map((_, node) => {
+    const pressure = fields.pressure[node] as number
+    const ratio = gasRatio(situation, fields, node, pressure)
+    const gas = told(ratio / (1 + ratio), LEAST_SHARE)
+    return { pressure, temperature: fields.temperature[node] as number, gas }
+  })
 }
 
-function partStates(situation: Situation, fields: Fields): PartState[] {
-  const { model } = situation
+function partStates({ model }: Situation, fields: Fields, points: readonly FlowPoint[]): PartState[] {
+  const pointAt = (node: number) => points[node] as FlowPoint
   return model.parts.flatMap((part, place): PartState[] => {
     const { id, kind, label } = part
     const ends = model.ends[place]
@@ -28,12 +33,12 @@ function partStates(situation: Situation, fields: Fields): PartState[] {
           kind,
           label,
           flow,
-          in: pointAt(situation, fields, ends.in),
-          out: pointAt(situation, fields, ends.out),
+          in: pointAt(ends.in),
+          out: pointAt(ends.out),
         },
       ]
     }
-    const tapped = part.tappings.map((node) => pointAt(situation, fields, node))
+    const tapped = part.tappings.map(pointAt)
     const [first, last] = [tapped[0], tapped.at(-1)]
     if (first && last) return [{ id, kind, label, flow: 0, in: first, out: last }]
     if (kind !== 'tank') return []
@@ -43,14 +48,13 @@ function partStates(situation: Situation, fields: Fields): PartState[] {
         sum + (from === mouth ? 1 : to === mouth ? -1 : 0) * (fields.flow[link] ?? 0),
       0,
     )
-    const point = pointAt(situation, fields, mouth)
+    const point = pointAt(mouth)
     return [{ id, kind, label, flow: drawn, in: point, out: point }]
   })
 }
 
 /** The lines of the drawing; those at the cylinders are of one in the middle. */
-function lineStates(situation: Situation, fields: Fields): LineState[] {
-  const { model } = situation
+function lineStates({ model }: Situation, fields: Fields, points: readonly FlowPoint[]): LineState[] {
   return model.connections.flatMap((connection, index): LineState[] => {
     if (!connection) return []
     const { from, to, flow } = connection
@@ -58,8 +62,8 @@ function lineStates(situation: Situation, fields: Fields): LineState[] {
       {
         connection: index,
         flow: flow.reduce((sum, { link, sign }) => sum + sign * (fields.flow[link] ?? 0), 0),
-        from: pointAt(situation, fields, from),
-        to: pointAt(situation, fields, to),
+        from: points[from] as FlowPoint,
+        to: points[to] as FlowPoint,
       },
     ]
   })
@@ -100,12 +104,16 @@ function engineState(situation: Situation, fields: Fields): EngineState {
  * What of the fields can be told: fuel bears no tension, so that where the column has torn, the pressure is that of its
  * vapour; a flow that the solver does not tell from none is none.
  */
-function whatIsTold({ fluid }: Situation, fields: Fields): Fields {
-  const pressure = fields.pressure.map((value, node) =>
-    Math.max(value, fluid.vapourPressure(fields.temperature[node] ?? 0)),
-  )
-  const least = leastFlow(fields.flow)
-  return { ...fields, pressure, flow: fields.flow.map((flow) => told(flow, least)) }
+function whatIsTold({ fluid, atNodes }: Situation, fields: Fields): Fields {
+  const shown = copyOf(fields)
+  const { pressure, temperature, flow } = shown
+  for (let node = 0; node < pressure.length; node++) {
+    knowAt(atNodes, fluid, node, temperature[node] as number)
+    pressure[node] = Math.max(pressure[node] as number, atNodes.vapourPressure[node] as number)
+  }
+  const least = leastFlow(flow)
+  for (let place = 0; place < flow.length; place++) flow[place] = told(flow[place] as number, least)
+  return shown
 }
 
 /**
@@ -118,19 +126,21 @@ export function readState(situation: Situation, rest: Rest): CircuitState {
   const { model, conditions } = situation
   const fields = whatIsTold(situation, rest.fields)
   const engine = engineState(situation, fields)
+  const points = pointsOf(situation, fields)
+  const glasses = glassViews(situation, fields)
   return {
     ok: true,
     conditions,
     readings: [...gaugeReadings(situation, fields), ...wholeReadings(situation, fields, engine)],
-    glasses: glassViews(situation, fields),
-    parts: partStates(situation, fields),
-    lines: lineStates(situation, fields),
+    glasses,
+    parts: partStates(situation, fields, points),
+    lines: lineStates(situation, fields, points),
     engine,
     leaks: rest.leaks.map(({ part, flow }) => ({
       part: model.parts[part]?.id ?? '',
       flow: told(flow, leastFlow(rest.fields.flow)),
     })),
-    remarks: remarksOn(situation, { ...rest, fields }, engine),
+    remarks: remarksOn(situation, { ...rest, fields }, engine, glasses),
     effort: { solutions: rest.solutions, residual: rest.residual },
   }
 }

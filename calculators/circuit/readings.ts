@@ -93,11 +93,8 @@ function readGauge(situation: Situation, fields: Fields, part: ModelPart, values
  * @returns return flow, rack, power and the exhaust temperature of each cylinder, in SI
  */
 export function wholeReadings(situation: Situation, fields: Fields, engine: EngineState): Reading[] {
-  const { model, reference, fluid } = situation
-  const header = model.ends.findIndex((ends) =>
-    ends?.links.some((link) => model.links[link]?.id.startsWith('return-')),
-  )
-  const ends = model.ends[header]
+  const { model, reference, fluid, topology } = situation
+  const ends = model.ends[topology.returnHeader]
   const atTank = ends?.links.reduce((sum, link) => sum + (fields.flow[link] ?? 0), 0) ?? 0
   const flow = ends ? (atTank * reference) / fluid.density(fields.temperature[ends.out] ?? 0) : 0
   const readings: Reading[] = [

@@ -9,7 +9,7 @@ import { filling } from './engine.ts'
 import { inletNodes } from './governor.ts'
 import type { ModelLink } from './model.ts'
 import type { Situation } from './situation.ts'
-import type { EngineState, Remark } from './types.ts'
+import type { EngineState, GlassView, Remark } from './types.ts'
 
 /** Vacuum at a pump from which on dissolved air begins to come out, share of the air's pressure. */
 const AIR_COMES_OUT = 0.25
@@ -21,6 +21,8 @@ const OPEN_FROM = 0.02
 /** Leaks from this flow on are seen. [m³/s] A drop a second. */
 const DRIPS = 5e-8
 const POWER_SHORT = 0.985
+/** Less than this over the highest temperature is not told from it. [K] */
+const HOTTER = 0.5
 /** An engine that gets less than this share of the fuel that its state asks for does not go on turning. */
 const STOPS_BELOW = 0.05
 
@@ -29,10 +31,16 @@ const STOPS_BELOW = 0.05
  * @param situation of the state
  * @param rest fields at rest and leaks
  * @param engine its state
+ * @param glasses as they look
  * @returns remarks with the part that they concern
  * @source common practice (the limits)
  */
-export function remarksOn(situation: Situation, rest: Rest, engine: EngineState): Remark[] {
+export function remarksOn(
+  situation: Situation,
+  rest: Rest,
+  engine: EngineState,
+  glasses: readonly GlassView[],
+): Remark[] {
   const { model } = situation
   const remarks: Remark[] = []
   model.links.forEach((link, place) => {
@@ -49,6 +57,7 @@ export function remarksOn(situation: Situation, rest: Rest, engine: EngineState)
   return [
     ...remarks,
     ...waxRemarks(situation, rest),
+    ...glassRemarks(situation, rest, glasses),
     ...returnRemarks(situation, rest),
     ...engineRemarks(situation, rest, engine),
     ...roughRemarks(rest),
@@ -133,6 +142,26 @@ function valveRemarks(situation: Situation, rest: Rest, link: ModelLink, place: 
   if (!part || !values || calibrationOf(model).openValves.has(place)) return []
   if ((rest.fields.flow[place] ?? 0) < OPEN_FROM * values.fullFlow) return []
   return [{ grade: 'note', part: part.id, text: `${part.label} is open.` }]
+}
+
+/** Glasses in which the fuel is hotter than they, their seals and its vapour bear. */
+function glassRemarks(situation: Situation, rest: Rest, glasses: readonly GlassView[]): Remark[] {
+  const { model, parameters } = situation
+  return model.parts.flatMap(({ id, label }, place): Remark[] => {
+    const [ends, values] = [model.ends[place], parameters.values[place]]
+    const glass = glasses.find(({ part }) => part === id)
+    if (!ends || !values || !glass || glass.look === 'empty') return []
+    const temperature = Math.max(...[ends.in, ends.out].map((node) => rest.fields.temperature[node] ?? 0))
+    if (temperature < values.hottest + HOTTER) return []
+    const [now, most] = [temperature, values.hottest].map((kelvin) => spoken(kelvin, { kind: 'temperature' }))
+    return [
+      {
+        grade: 'attention',
+        part: id,
+        text: `The fuel in the ${label.toLowerCase()} is hotter than it may be: ${now} against ${most} at most.`,
+      },
+    ]
+  })
 }
 
 function returnRemarks(situation: Situation, rest: Rest): Remark[] {

@@ -1,3 +1,5 @@
+import type { TakeNumbers } from './room.ts'
+
 /** Values that chase each other from round to round are moved ever less, those that creep one way ever more. */
 export interface Settling {
   /** What the round asks for; to be filled in before `move`. */
@@ -12,15 +14,16 @@ const MORE = 1.2
 
 /**
  * A damper for some values of a loop: the share of the way that each is moved halves where its direction turns.
+ * @param take gives it room, from room
  * @param count how many values [-]
  * @param leastShare of the way that is always gone [-]
  * @returns the damper; the first move goes all the way
  * @source common practice (sign-based step sizes)
  */
-export function settlingOf(count: number, leastShare = LEAST_SHARE): Settling {
-  const wanted = new Float64Array(count)
-  const last = new Float64Array(count)
-  const shares = new Float64Array(count).fill(1)
+export function settlingOf(take: TakeNumbers, count: number, leastShare = LEAST_SHARE): Settling {
+  const wanted = take(count)
+  const last = take(count)
+  const shares = take(count).fill(1)
   const move = (values: Float64Array): void => {
     for (let place = 0; place < count; place++) {
       const way = (wanted[place] as number) - (values[place] as number)

@@ -3,6 +3,7 @@ import { acceptedRange, isWithin, spoken, type Limits } from './accepted.ts'
 import { conditionFigures, refusedCondition } from './condition-ranges.ts'
 import { demandOf, type Demand } from './engine.ts'
 import { fluidOf, type Fluid } from './fluid.ts'
+import { fuelAtNodes, type FuelAtNodes } from './fuel-at-nodes.ts'
 import type { CircuitModel } from './model.ts'
 import { parametersOf, type Parameters } from './parameters.ts'
 import { topologyOf, type Topology } from './topology.ts'
@@ -15,6 +16,8 @@ export interface Situation {
   readonly parameters: Parameters
   readonly conditions: Conditions
   readonly fluid: Fluid
+  /** What of it was worked out already; filled in as it is asked for. */
+  readonly atNodes: FuelAtNodes
   /** The usual fuel, on which the engine's figures rest. */
   readonly usualFluid: Fluid
   readonly demand: Demand
@@ -94,6 +97,7 @@ export function situationOf(
       parameters: read.parameters,
       conditions,
       fluid,
+      atNodes: fuelAtNodes(model.nodes.length),
       usualFluid: fluidOf(usual, {}),
       demand: demandOf(model, conditions.state, conditions.airPressure, heat),
       reference: fluid.density(conditions.tankTemperature),
@@ -110,9 +114,10 @@ const refused = (reason: string) => ({ ok: false, reason }) as const
  * @param into filled in at the places of those nodes; the others stay
  */
 export function setFixedPressures(situation: Situation, onSurface: number, into: Float64Array): void {
-  const { model, conditions, reference, parameters } = situation
-  for (const [place, node] of model.nodes.entries()) {
-    if (node.fixed === undefined) continue
+  const { model, topology, conditions, reference, parameters } = situation
+  for (const place of topology.fixed) {
+    const node = model.nodes[place]
+    if (node?.fixed === undefined) continue
     if (node.fixed === 'cylinders') {
       into[place] = conditions.airPressure
       continue

@@ -1,9 +1,10 @@
-import { calibrationOf, isCalibrated, setCalibration } from './calibration.ts'
+import { isCalibrated, setCalibration } from './calibration.ts'
 import { comeToRest } from './come-to-rest.ts'
 import { inletNodes } from './governor.ts'
 import type { CircuitModel } from './model.ts'
 import { readState } from './read-state.ts'
 import { situationOf, type Bent } from './situation.ts'
+import { startIn } from './starts.ts'
 import type { CircuitState, Conditions, NoState } from './types.ts'
 
 /** The full rack hangs a little on the temperature that it leads to. */
@@ -53,6 +54,6 @@ export function solveCircuit(
   if (!isCalibrated(model)) calibrate(model)
   const read = situationOf(model, conditions, bent)
   if (!read.ok) return read
-  const rest = comeToRest(read.situation, calibrationOf(model).fields)
+  const rest = comeToRest(read.situation, startIn(model, conditions.state))
   return 'ok' in rest ? rest : readState(read.situation, rest)
 }

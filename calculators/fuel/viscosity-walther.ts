@@ -54,7 +54,8 @@ export function viscosityFromWaltherZ(z: number): number {
     const term = lowViscosityTerm(viscosity)
     const step = (viscosity + 0.7 + term.value - z) / (1 + term.derivative)
     viscosity -= step
-    if (Math.abs(step) <= 1e-15 * viscosity) break
+    // Half the square of a step is more than what is left after it.
+    if (step * step <= 1e-16 * viscosity) break
   }
   return viscosity * SQUARE_MILLIMETRE
 }
@@ -76,7 +77,7 @@ export function doubleLogarithm(kinematicViscosity: number): number {
  * @source astm-d341 (short form, solved exactly)
  */
 export function viscosityFromDoubleLogarithm(w: number): number {
-  const z = 10 ** (10 ** w)
+  const z = Math.exp(Math.LN10 * Math.exp(Math.LN10 * w))
   return Number.isFinite(z) ? viscosityFromWaltherZ(z) : Infinity
 }
 

@@ -59,10 +59,20 @@ export function temperatureOfContent(density15: number, content: number): number
  * @source astm-d1250 (1980)
  */
 export function fuelDensity(density15: number, temperature: number): number {
-  if (temperature === FIFTEEN_CELSIUS) return density15
-  return (
-    density15 * volumeFactor1980(density15, temperature, groupAt(density15, groupsOf('refined', GROUPS_1980)))
-  )
+  return densityLine(density15)(temperature)
+}
+
+/**
+ * Density of one refined fuel at any temperature, its row of the tables looked up once: fuelDensity for many
+ * temperatures. [kg/m³] at [K]
+ * @param density15 density at 15 °C [kg/m³], as for fuelDensity
+ * @returns the density by temperature
+ * @source astm-d1250 (1980)
+ */
+export function densityLine(density15: number): (temperature: number) => number {
+  const row = groupAt(density15, groupsOf('refined', GROUPS_1980))
+  return (temperature) =>
+    temperature === FIFTEEN_CELSIUS ? density15 : density15 * volumeFactor1980(density15, temperature, row)
 }
 
 /**

@@ -1,5 +1,6 @@
 /** Air's constant: Ostwald coefficient at 273 K in a liquid of relative density 0.85. [-] */
 const AIR_AT_ZERO = 0.098
+const LOGARITHM_AT_ZERO = Math.log(3.333 * AIR_AT_ZERO)
 
 /**
  * Ostwald coefficient of air in a petroleum liquid: volume of gas, at its own pressure and temperature, in one volume
@@ -10,8 +11,7 @@ const AIR_AT_ZERO = 0.098
  * @source astm-d2779 (scope seen, equation and constants from memory)
  */
 export function airSolubility(temperature: number, densityAt15: number): number {
-  const atReference =
-    0.3 * Math.exp(((0.639 * (700 - temperature)) / temperature) * Math.log(3.333 * AIR_AT_ZERO))
+  const atReference = 0.3 * Math.exp(((0.639 * (700 - temperature)) / temperature) * LOGARITHM_AT_ZERO)
   return 7.7 * atReference * (0.98 - densityAt15 / 1000)
 }
 

@@ -31,7 +31,9 @@ export function PartLabel({ element, mark, reads = false }: Props) {
       </text>
       {lines.map((line, index) => (
         <text
-          key={line}
+          // By its place: a new reading is written into the old text, which costs the sheet no new layout.
+          // oxlint-disable-next-line react/no-array-index-key
+          key={index}
           class={element.note !== undefined && index === lines.length - 1 ? note : 'circuit-label'}
           x={x + (start ? 1 : -1) * (BADGE_RADIUS + 5)}
           y={first + index * LINE_HEIGHT}

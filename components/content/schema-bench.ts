@@ -3,7 +3,7 @@ import { operatingStates } from '../../calculators/circuit/types.ts'
 import { circuitId, faultId, figure, fuelId, list, sentence, text } from './fields.ts'
 
 /** What a person can change of the conditions of a bench. */
-const movable = ['state', 'fuel', 'tankTemperature', 'ambientTemperature', 'tankLevel'] as const
+const movable = ['state', 'fuel', 'tankTemperature', 'ambientTemperature', 'tankLevel', 'height'] as const
 
 /** A small bench that an article sets to its subject. */
 export const bench = z.strictObject({
@@ -19,6 +19,8 @@ export const bench = z.strictObject({
       ambientTemperature: figure('temperature').optional(),
       /** Share of the depth: '30 %'. */
       tankLevel: figure('ratio').optional(),
+      /** Of the place over the sea: '1500 m'. */
+      height: figure('length').optional(),
     })
     .default({ state: 'part' }),
   /** Severity, 0 to 1, of each fault that is on from the start. */

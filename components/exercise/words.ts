@@ -15,7 +15,7 @@ const joined = new Intl.ListFormat('en-GB', { type: 'conjunction' })
 const isAll = (states: readonly PlantState[], wanted: readonly PlantState[]): boolean =>
   states.length === wanted.length && wanted.every((state) => states.includes(state))
 
-/** When a check can be made: 'when idling or at half load' */
+/** When a check can be made: 'only idle or part load' */
 export function statesInWords(states: readonly PlantState[], all: ExerciseProps['states']): string {
   if (isAll(states, ['priming', 'idle', 'part', 'full'])) return 'whenever fuel is pumped'
   if (isAll(states, ['idle', 'part', 'full'])) return 'with the engine running'

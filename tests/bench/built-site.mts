@@ -5,8 +5,11 @@ import { findChromium } from '../tools/chromium.mjs'
 /** One frame of a screen that shows sixty a second. */
 export const FRAME_MS = 1000 / 60
 
-export const median = (times: readonly number[]): number =>
-  times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? Number.NaN
+/** The time that a share of them does not exceed. */
+export const quantile = (times: readonly number[], share: number): number =>
+  times.toSorted((a, b) => a - b)[Math.floor(times.length * share)] ?? Number.NaN
+
+export const median = (times: readonly number[]): number => quantile(times, 0.5)
 
 /**
  * Serves the built site and hands a page on a shop PC's screen to what measures there.

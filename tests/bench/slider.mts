@@ -3,8 +3,8 @@
 // page's own thread spends working, so that a busy machine does not spoil it. Every slider in every state, in health
 // and with a fault. Prints a table; asserts nothing. Needs a built site in dist.
 import type { CDPSession, Page } from 'playwright-core'
-import { operatingStates } from '../../calculators/circuit/types.ts'
-import { FRAME_MS, median, onBuiltSite } from './built-site.mts'
+import { operatingStates, type OperatingState } from '../../calculators/circuit/types.ts'
+import { FRAME_MS, median, onBuiltSite, quantile } from './built-site.mts'
 
 const MOVES = 15
 const FAULT = 'strainer-cover-draws-air'
@@ -102,7 +102,8 @@ async function costOf(page: Page, session: CDPSession, selector: string): Promis
 
 const { result: rows, version } = await onBuiltSite(async (page, site) => {
   const session = await page.context().newCDPSession(page)
-  const found: { readonly name: string; readonly moves: readonly Move[] }[] = []
+  const found: { readonly state: OperatingState; readonly name: string; readonly moves: readonly Move[] }[] =
+    []
   for (const state of operatingStates)
     for (const fault of [false, true]) {
       await page.goto(`${site}/bench/pq-12/?v=1&state=${state}${fault ? `&fault.${FAULT}=0.5` : ''}`)
@@ -112,6 +113,7 @@ const { result: rows, version } = await onBuiltSite(async (page, site) => {
         .evaluateAll((sliders) => sliders.map(({ id }) => id))
       for (const id of ids.filter((name) => !name.includes('-all-')))
         found.push({
+          state,
           name: `${state}, ${fault ? 'a fault on' : 'in health'}, ${id.replace(/^bench-pq-12-(on-)?/, '')}`,
           moves: await costOf(page, session, `[id="${id}"]`),
         })
@@ -129,12 +131,23 @@ console.log(
   `\nOne move of a slider of the bench to its result painted, in Chromium ${version}: working time of the page's ` +
     `thread; a frame is ${FRAME_MS.toFixed(1)} ms, an empty handler takes ${empty.toFixed(2)} ms with its painting`,
 )
-for (const { name, moves } of rows.found) {
+
+/** Times of moves in words: median, least, what nine of ten moves do not exceed. */
+function inWords(moves: readonly Move[]): string {
   const of = (part: keyof Move) => median(moves.map((move) => move[part]))
-  const [all, least] = [of('all'), Math.min(...moves.map((move) => move.all))]
-  console.log(
-    `${name.padEnd(62)} median ${all.toFixed(1).padStart(5)} ms, least ${least.toFixed(1).padStart(5)} ms ` +
-      `= ${(all / FRAME_MS).toFixed(2)} frames = ${(all / empty).toFixed(0).padStart(3)} × empty; ` +
-      `script ${of('script').toFixed(1)}, layout ${of('layout').toFixed(1)}, the rest is painting`,
+  const times = moves.map((move) => move.all)
+  const all = median(times)
+  return (
+    `median ${all.toFixed(1).padStart(5)} ms = ${(all / FRAME_MS).toFixed(2)} frames ` +
+    `= ${(all / empty).toFixed(0).padStart(3)} × empty, least ${Math.min(...times)
+      .toFixed(1)
+      .padStart(5)} ms, ` +
+    `p90 ${quantile(times, 0.9).toFixed(1).padStart(5)} ms; ` +
+    `script ${of('script').toFixed(1)}, layout ${of('layout').toFixed(1)}, the rest is painting`
   )
+}
+for (const { name, moves } of rows.found) console.log(`${name.padEnd(62)} ${inWords(moves)}`)
+for (const state of operatingStates) {
+  const moves = rows.found.filter((row) => row.state === state).flatMap((row) => row.moves)
+  console.log(`${`${state}, all ${moves.length} moves`.padEnd(62)} ${inWords(moves)}`)
 }

@@ -2,12 +2,12 @@
 // its net from no flow, and what model and solver weigh beside EPANET. Prints figures; asserts nothing.
 import { gzipSync } from 'node:zlib'
 import { build } from 'esbuild'
-import { calibrationOf } from '../../calculators/circuit/calibration.ts'
 import { networkOf } from '../../calculators/circuit/circuit-net.ts'
 import { comeToRest } from '../../calculators/circuit/come-to-rest.ts'
 import { linkLaws } from '../../calculators/circuit/link-laws.ts'
 import { setFixedPressures, situationOf } from '../../calculators/circuit/situation.ts'
 import { solveCircuit } from '../../calculators/circuit/solve-circuit.ts'
+import { startIn } from '../../calculators/circuit/starts.ts'
 import { solveNet } from '../../calculators/hydraulics/network/index.ts'
 import { conditionsOf, modelOf, rested } from '../unit/circuit-model/shipped.ts'
 
@@ -30,7 +30,7 @@ for (const state of ['priming', 'idle', 'part', 'full'] as const) {
   rested(solveCircuit(model, conditions))
   const read = situationOf(model, conditions, { parameters: [], conditions: {} })
   if (!read.ok) throw new Error(read.reason)
-  const rest = comeToRest(read.situation, calibrationOf(model).fields)
+  const rest = comeToRest(read.situation, startIn(model, state))
   if ('ok' in rest) throw new Error(rest.reason)
   const { net } = networkOf(read.situation)
   const pressures = new Float64Array(net.net.nodes.length)

@@ -6,7 +6,6 @@ import { setByFaults } from './set-by-faults.ts'
 import { slidersOf, type Action, type Slider, type SliderSpec } from './setting.ts'
 import { SliderField } from './SliderField.tsx'
 import type { BenchData, Setting } from './types.ts'
-import { stateNames, stateNotes } from './words.ts'
 
 /** What of the conditions a person may change. */
 export const conditionIds = [
@@ -40,7 +39,9 @@ export function ConditionControls({ data, htmlId, setting, now, system, offered,
   const notes = setByFaults(data, setting, now, system)
   return (
     <div class="conditions">
-      {offered.includes('state') && <StateChoice htmlId={htmlId} chosen={setting.state} send={send} />}
+      {offered.includes('state') && (
+        <StateChoice names={data.states} htmlId={htmlId} chosen={setting.state} send={send} />
+      )}
       {offered.includes('fuel') && (
         <FuelChoice
           data={data}
@@ -68,27 +69,32 @@ export function ConditionControls({ data, htmlId, setting, now, system, offered,
   )
 }
 
-const StateChoice = steady(
-  ({ htmlId, chosen, send }: { htmlId: string; chosen: Setting['state']; send: Send }) => (
-    <fieldset class="states">
-      <legend class="unseen">State</legend>
-      <div class="states-row">
-        {operatingStates.map((state) => (
-          <label key={state} class="state" title={stateNotes[state]}>
-            <input
-              type="radio"
-              name={`${htmlId}-state`}
-              value={state}
-              checked={chosen === state}
-              onChange={() => send({ type: 'set', setting: { state } })}
-            />
-            <span>{stateNames[state]}</span>
-          </label>
-        ))}
-      </div>
-    </fieldset>
-  ),
-)
+interface StateProps {
+  names: BenchData['states']
+  htmlId: string
+  chosen: Setting['state']
+  send: Send
+}
+
+const StateChoice = steady(({ names, htmlId, chosen, send }: StateProps) => (
+  <fieldset class="states">
+    <legend class="unseen">State</legend>
+    <div class="states-row">
+      {operatingStates.map((state) => (
+        <label key={state} class="state" title={names[state].words}>
+          <input
+            type="radio"
+            name={`${htmlId}-state`}
+            value={state}
+            checked={chosen === state}
+            onChange={() => send({ type: 'set', setting: { state } })}
+          />
+          <span>{names[state].title}</span>
+        </label>
+      ))}
+    </div>
+  </fieldset>
+))
 
 interface FuelProps {
   data: BenchData

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import type { CircuitState } from '../../../calculators/circuit/types.ts'
 import type { UnitSystem } from '../../../calculators/quantity/types.ts'
 import { steady } from '../steady.tsx'
@@ -21,7 +22,7 @@ export const Facts = steady(({ data, htmlId, setting, now, health, system }: Pro
       <h2 id={`${htmlId}-facts`}>The same as tables</h2>
       <p class="facts-setting">{settingWords(data, setting, system)}</p>
       <div class="facts-tables">
-        <Scroller label="Readings and glasses">
+        <Scroller label="Readings and glasses" columns="few">
           <table>
             <caption>Readings and glasses</caption>
             <thead>
@@ -69,7 +70,7 @@ function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>)
   const air = now.conditions.airPressure
   const finestFlow = finest.flowShare * fullFlowOf(health)
   return (
-    <Scroller label="Lines">
+    <Scroller label="Lines" columns="many">
       <table>
         <caption>
           Lines, as computed. Flow counts as at the temperature of the tank, at the cylinders that of one.
@@ -113,13 +114,24 @@ function Lines({ data, now, health, system }: Omit<Props, 'htmlId' | 'setting'>)
   )
 }
 
-function Scroller({ label, children }: { label: string; children: preact.ComponentChildren }) {
+interface ScrollerProps {
+  label: string
+  /** By how many columns it is known how much room it wants. */
+  columns: 'few' | 'many'
+  children: ComponentChildren
+}
+
+/** A table that may be wider than the screen; where it is, it says so. */
+function Scroller({ label, columns, children }: ScrollerProps) {
   return (
-    // A region that scrolls must take the keyboard.
-    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
-    <section class="scroller" aria-label={label} tabIndex={0}>
-      {children}
-    </section>
+    <div class={`facts-table facts-table-${columns}`}>
+      <p class="facts-hint">This table is wider than the screen: move it sideways.</p>
+      {/* A region that scrolls must take the keyboard. */}
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
+      <section class="scroller" aria-label={label} tabIndex={0}>
+        {children}
+      </section>
+    </div>
   )
 }
 

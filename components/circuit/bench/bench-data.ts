@@ -26,6 +26,10 @@ export async function benchDataOf(id: string): Promise<BenchData> {
   const pages = (await allPages())
     .map(({ path, title }): [string, string] => [path.replaceAll(/^\/|\/$/g, ''), title])
     .filter(([path]) => named.has(path))
+  const states = (await getCollection('checkStates')).map(({ id: state, data: { title, words } }) => [
+    state,
+    { title, words },
+  ])
   const setPoints = Object.fromEntries(
     Object.entries(plant.data.setPoints).map(([name, { kind, value }]) => [name, { kind, value }]),
   )
@@ -37,6 +41,7 @@ export async function benchDataOf(id: string): Promise<BenchData> {
     setPoints,
     fuels,
     faults,
+    states: Object.fromEntries(states) as BenchData['states'],
     pages: Object.fromEntries(pages),
   }
 }

@@ -18,7 +18,7 @@ export function presetOf(entry: CollectionEntry<'benches'>['data'], data: BenchD
     tankTemperature: temperature(conditions.tankTemperature, usual.tankTemperature),
     ambientTemperature: temperature(conditions.ambientTemperature, usual.ambientTemperature),
     tankLevel: conditions.tankLevel === undefined ? usual.tankLevel : figureOf(conditions.tankLevel, 'ratio'),
-    height: usual.height,
+    height: conditions.height === undefined ? usual.height : figureOf(conditions.height, 'length'),
     faults: Object.fromEntries(
       Object.entries(faults).flatMap(([id, severity]) => (severity === undefined ? [] : [[id, severity]])),
     ),

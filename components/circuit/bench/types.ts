@@ -44,6 +44,8 @@ export interface BenchData {
   readonly setPoints: Readonly<Record<string, { readonly kind: KindId; readonly value: string }>>
   readonly fuels: readonly BenchFuel[]
   readonly faults: readonly BenchFault[]
+  /** Names of the states, and what runs in them. */
+  readonly states: Readonly<Record<OperatingState, { readonly title: string; readonly words: string }>>
   /** Titles of the pages that parts and faults name, by their paths: 'circuit/the-two-valves'. */
   readonly pages: Readonly<Record<string, string>>
 }

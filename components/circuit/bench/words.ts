@@ -1,25 +1,11 @@
 import { changesAgainst, type Change } from '../../../calculators/circuit/changes.ts'
-import type { CircuitState, OperatingState, Reading } from '../../../calculators/circuit/types.ts'
+import type { CircuitState, Reading } from '../../../calculators/circuit/types.ts'
 import { formatIn } from '../../../calculators/quantity/format.ts'
 import { unitForSystem } from '../../../calculators/quantity/kinds.ts'
 import type { KindId, UnitSystem } from '../../../calculators/quantity/types.ts'
 import { fromSI, toSI, unitOf } from '../../../calculators/quantity/units.ts'
 import { SEA_LEVEL } from './setting.ts'
 import type { BenchData, Setting } from './types.ts'
-
-export const stateNames: Readonly<Record<OperatingState, string>> = {
-  priming: 'Priming',
-  idle: 'Idle',
-  part: 'Part load',
-  full: 'Full load',
-}
-
-export const stateNotes: Readonly<Record<OperatingState, string>> = {
-  priming: 'engine stopped, pump on',
-  idle: 'engine at idle',
-  part: 'half the rated power',
-  full: 'rated power asked for',
-}
 
 /** Ratios are shares; a person reads them in per cent. */
 const unitOfKind = (kind: KindId, system: UnitSystem): string =>
@@ -86,7 +72,7 @@ export function conditionWords(
 ): Readonly<Record<Exclude<keyof Setting, 'faults'>, string>> {
   const { state, fuel, tankTemperature, ambientTemperature, tankLevel, height } = setting
   return {
-    state: stateNames[state],
+    state: data.states[state].title,
     fuel: data.fuels.find(({ id }) => id === fuel)?.title ?? fuel,
     tankTemperature: `fuel in the tank ${shownValue(tankTemperature, 'temperature', system)}`,
     ambientTemperature: `air outside ${shownValue(ambientTemperature, 'temperature', system)}`,

@@ -5,6 +5,8 @@ import type { BenchData, BenchFault, Setting } from '../../../components/circuit
 import { usualSetting } from '../../../components/circuit/bench/setting.ts'
 import { circuits, type CircuitId } from '../circuit/circuits.ts'
 
+const states: unknown = parse(readFileSync('content/checks/states.yaml', 'utf8'))
+
 /** The data of a bench, out of the same files as the build's. */
 export function benchData(id: CircuitId): BenchData {
   const circuit = circuits[id]
@@ -19,6 +21,7 @@ export function benchData(id: CircuitId): BenchData {
     invented: circuit.invented,
     setPoints: plant.setPoints,
     fuels: Object.entries(allFuels()).map(([fuel, data]) => ({ ...data, id: fuel })),
+    states: states as BenchData['states'],
     faults: faults.map((fault) => ({ ...fault, alsoCalled: fault.alsoCalled ?? [] })),
     pages: {},
   }

@@ -33,6 +33,15 @@ function preset(id: string) {
     stateOf(change).glasses.find(({ part }) => part === name)
   return { read, stateOf, reading, glass }
 }
+
+it('an altitude can be preset and be moved', () => {
+  const file: unknown = parse(readFileSync('content/benches/weak-back-pressure-valve.yaml', 'utf8'))
+  const high = { ...(file as object), conditions: { state: 'full', height: '1500 m' }, move: ['height'] }
+  const read = presetOf(bench.parse(high), benchData('pq-12'))
+  expect(read).toMatchObject({ setting: { height: 1500 }, move: ['height'] })
+  expect(bench.safeParse({ ...high, conditions: { state: 'full', height: '1500 kPa' } }).success).toBe(false)
+})
+
 const all = Object.fromEntries(ids.map((id) => [id, preset(id)]))
 const of = (id: string) => {
   const found = all[id]

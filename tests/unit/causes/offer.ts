@@ -28,8 +28,8 @@ export const offer: FinderOffer = {
   states: {
     stopped: state('Stopped'),
     priming: state('Priming'),
-    idle: state('Idling'),
-    part: state('Half load'),
+    idle: state('Idle'),
+    part: state('Part load'),
     full: state('Full load'),
   },
   causes: knowledge.faults

@@ -46,7 +46,7 @@ describe('each mistake is named with path, value and what is accepted', () => {
     [
       'a stray parameter',
       (circuit) => void (element(circuit, 'return-glass').model['colour'] = '3 mm'),
-      /«colour» is no parameter of a sight glass; accepted: bore, dirt, airHole/,
+      /«colour» is no parameter of a sight glass; accepted: bore, dirt, hottest, airHole/,
     ],
     [
       'a figure without a unit',

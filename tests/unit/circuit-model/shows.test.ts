@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { solveCircuit } from '../../../calculators/circuit/solve-circuit.ts'
-import { conditionsOf, faults, flowOf, glass, modelOf, pq12, reading, withFaults } from './shipped.ts'
+import { conditionsOf, faults, flowOf, glass, modelOf, pq12, reading, rested, withFaults } from './shipped.ts'
 
 const bent = (part: string, parameter: string, value: number, cylinder?: number) => [
   { part, parameter, value, ...(cylinder === undefined ? {} : { cylinder }) },
@@ -140,6 +140,17 @@ describe('what is refused', () => {
 describe('what is said of a state', () => {
   const texts = (state: { readonly remarks: readonly { readonly text: string }[] }) =>
     state.remarks.map(({ text }) => text).join(' ')
+
+  it('fuel in a glass hotter than its plant allows, where there is fuel in the glass', () => {
+    const hot =
+      /The fuel in the return glass is hotter than it may be: 1\d\d(\.\d)?\s°C against 60\s°C at most\./
+    const plugged = (state: 'idle' | 'full') =>
+      texts(rested(withFaults('pq-12', state, { 'secondary-filters-plugged': 1 })))
+    expect(plugged('full')).toMatch(hot)
+    expect(plugged('full')).not.toMatch(/bypass glass is hotter/)
+    expect(plugged('idle')).not.toMatch(/hotter than it may be/)
+    expect(texts(pq12('full'))).not.toMatch(/hotter than it may be/)
+  })
 
   it('fuel below its cloud point: wax, and at which filters', () => {
     expect(texts(pq12('full', [], { tankTemperature: 268.15 }))).toMatch(

@@ -30,6 +30,7 @@ function benchData(id: string): BenchData {
     setPoints,
     fuels: folder('fuels') as unknown as BenchData['fuels'],
     faults: faults.filter(({ bends }) => bends[id] !== undefined) as unknown as BenchData['faults'],
+    states: states as unknown as BenchData['states'],
     pages: {},
   }
 }

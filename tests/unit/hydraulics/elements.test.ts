@@ -2,13 +2,14 @@ import { describe, expect, test } from 'vitest'
 import { checkValveLaw } from '../../../calculators/hydraulics/elements/check-valve.ts'
 import { bypassedFilterLaw, filterLaw } from '../../../calculators/hydraulics/elements/filter.ts'
 import { leakLaw, openingLaw } from '../../../calculators/hydraulics/elements/leak.ts'
-import { withLift } from '../../../calculators/hydraulics/elements/lift.ts'
+import { liftedLaw } from '../../../calculators/hydraulics/elements/lift.ts'
 import { partlyShutValveLaw } from '../../../calculators/hydraulics/elements/partly-shut-valve.ts'
 import { pipeLaw } from '../../../calculators/hydraulics/elements/pipe.ts'
 import { pumpLaw } from '../../../calculators/hydraulics/elements/pump.ts'
 import { springValveLaw } from '../../../calculators/hydraulics/elements/spring-valve.ts'
 import { filterDrop } from '../../../calculators/hydraulics/filter.ts'
 import { filterFlow } from '../../../calculators/hydraulics/filter-parallel.ts'
+import { columnPressure } from '../../../calculators/hydraulics/hydrostatics.ts'
 import { lineFlow } from '../../../calculators/hydraulics/line.ts'
 import { FITTINGS } from '../../../calculators/hydraulics/fittings.ts'
 import type { Law } from '../../../calculators/hydraulics/network/index.ts'
@@ -61,7 +62,7 @@ const LAWS: Readonly<Record<string, Law>> = {
   'open valve': partlyShutValveLaw(0.02, 1, 0.2, FUEL),
   leak: leakLaw(1e-12),
   'small hole': openingLaw(HOLE, 0.6, FUEL),
-  'lifted filter': withLift(filterLaw(CLOGGED, 1, FUEL), 840, 1.5),
+  'lifted filter': liftedLaw(filterLaw(CLOGGED, 1, FUEL), 1.2, columnPressure(840, 1.5)),
 }
 
 /** Both ways, from a drop in a month to a flood, and none at all. */
@@ -137,7 +138,7 @@ describe('pipe', () => {
 
   test('at rest it holds the column of its rise', () => {
     expect(dropAt(pipeLaw({ ...PIPE, rise: 2 }, FUEL), 0)).toBeCloseTo(840 * 9.80665 * 2, 9)
-    expect(dropAt(withLift(leakLaw(1e-9), 840, -1), 0)).toBeCloseTo(-840 * 9.80665, 9)
+    expect(dropAt(liftedLaw(leakLaw(1e-9), 1, columnPressure(840, -1)), 0)).toBeCloseTo(-840 * 9.80665, 9)
   })
 })
 
