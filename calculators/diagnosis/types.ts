@@ -141,6 +141,8 @@ export interface Observation {
   readonly state?: OperatingState
   /** Id of a value, or a reading. [SI] */
   readonly value: string | number
+  /** Unit in which a reading was told, where it is known. */
+  readonly unit?: string
   /** That the person was asked whether the unit is right, and said that it is. */
   readonly sure?: boolean
 }

@@ -1,4 +1,5 @@
 import { formatIn } from '../../calculators/quantity/format.ts'
+import type { KindId } from '../../calculators/quantity/types.ts'
 import { fromSI } from '../../calculators/quantity/units.ts'
 import { Field } from '../calculator/Field.tsx'
 import type { Action } from '../calculator/state.ts'
@@ -53,6 +54,10 @@ function Choice({ place, one, offer, state, send, chosen }: Props) {
   )
 }
 
+/** Three digits of it are enough for what hangs on the weather. */
+const limitText = (limit: number, kind: KindId, unit: string): string =>
+  formatIn(limit, kind, unit, { digits: 3 })
+
 function Gauge({ place, one, offer, specs, state, send, found }: Props) {
   const { key, question } = one
   const [spec, field] = [specs[key], state.gauges.fields[key]]
@@ -75,7 +80,12 @@ function Gauge({ place, one, offer, specs, state, send, found }: Props) {
       />
       {doubt && (
         <div class="doubt" role="alert">
-          <p>{doubt.says} The causes below leave it out until it is right.</p>
+          <p>
+            {doubt.says}
+            {doubt.limit !== undefined &&
+              ` The limit is about ${limitText(doubt.limit, spec.kind, field.unit)}.`}{' '}
+            The order of the causes leaves it out until it is right.
+          </p>
           {perhaps && (
             <button
               type="button"

@@ -42,7 +42,8 @@ export function Results({ status, again, show, ...shared }: Props) {
       ) : (
         <>
           <p class="finder-verdict">{found.verdict}</p>
-          <Doubts {...shared} show={show} />
+          <LookAgain {...shared} keys={found.doubts.map(({ key }) => key)} show={show} />
+          <LookAgain {...shared} keys={found.unexplained} show={show} />
           <ol class="cause-rows">
             {rows
               .filter(({ ranked }) => ranked)
@@ -86,9 +87,16 @@ export function Results({ status, again, show, ...shared }: Props) {
   )
 }
 
-/** What cannot be right, with the way to its field, where it is asked about. */
-function Doubts({ offer, asked, specs, state, found, show }: FinderShared & Pick<Props, 'show'>) {
-  const doubted = found?.doubts.flatMap(({ key }) => asked.get(key) ?? []) ?? []
+/** What is to be looked at again, with the way to its field. */
+function LookAgain({
+  offer,
+  asked,
+  specs,
+  state,
+  keys,
+  show,
+}: FinderShared & Pick<Props, 'show'> & { keys: readonly string[] }) {
+  const doubted = keys.flatMap((key) => asked.get(key) ?? [])
   if (doubted.length === 0) return null
   return (
     <ul class="doubts">

@@ -119,10 +119,10 @@ export function observationsOf(
     const common = { id: question.id, ...(state === undefined ? {} : { state }) }
     const value = said[key]
     if (value !== undefined) return [{ ...common, value }]
-    const reading = gauges.fields[key]?.reading
-    return reading !== undefined && reading !== 'waiting' && reading.ok
-      ? [{ ...common, value: reading.si, ...(sure.includes(key) ? { sure: true } : {}) }]
-      : []
+    const field = gauges.fields[key]
+    if (field === undefined || field.reading === 'waiting' || !field.reading.ok) return []
+    const { si, unit } = field.reading
+    return [{ ...common, value: si, unit, ...(sure.includes(key) ? { sure: true } : {}) }]
   })
 }
 

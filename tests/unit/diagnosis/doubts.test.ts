@@ -99,13 +99,32 @@ describe('what cannot be right is asked about and left out', () => {
     ['a hundred times too large', 'header-gauge', 100 * 208_000, /bar/],
     ['kPa told as psi', 'header-gauge', 6.894757 * 208_000, /psi/],
     ['an impossible pressure', 'header-gauge', -5e5, /^$/],
-    ['far more than the pump can do', 'header-gauge', 5e7, /bar|thousand/],
+    ['far more than the pump can do', 'header-gauge', 5e7, /^$/],
+    ['a thousand times too large', 'header-gauge', 208e6, /thousand/],
     ['°F told as °C', 'header-temperature', 273.15 + 104, /°F/],
   ])('%s', (_, id, value, because) => {
     const { sound, doubts } = doubtsOf(knowledge, [seen(id, 'full', value)])
     expect(sound).toEqual([])
     expect(doubts).toHaveLength(1)
     expect(doubts[0]?.perhaps?.because ?? '').toMatch(because)
+  })
+
+  it.each([
+    ['more than any cause shows', 'header-gauge', 'full', 600_000],
+    ['less than any cause shows', 'header-gauge', 'full', 0],
+    ['pressure where a vacuum is read', 'suction-vacuum-gauge', 'full', -10_000],
+  ] as const)('%s is asked about, and believed when the person is sure', (_, id, state, value) => {
+    const told = seen(id, state, value)
+    const { sound, doubts } = doubtsOf(knowledge, [told])
+    expect(sound).toEqual([])
+    expect(doubts[0]?.says).toContain('no cause in the list shows such a value in this state')
+    expect(doubtsOf(knowledge, [{ ...told, sure: true }]).doubts).toEqual([])
+  })
+
+  it('tells the limit that hangs on the air as a figure, for the person’s own unit', () => {
+    const { doubts } = doubtsOf(knowledge, [seen('suction-vacuum-gauge', 'full', 250_000)])
+    expect(doubts[0]?.says).not.toMatch(/\d/)
+    expect(doubts[0]?.limit).toBe(101_325)
   })
 
   it('asks nothing of what the circuit can show when the person is sure, and hardly ever otherwise', () => {
