@@ -128,7 +128,13 @@ export function doubtsOf(
     const label = knowledge.observables[observableId(observation.id)]?.label ?? observation.id
     return { observation, says: `${label}: told twice in the same state, and differently.` }
   })
-  const left = once.filter((observation) => !twice(observation))
+  /** Words for all exhausts say nothing new where figures of them were told. */
+  const figures = new Set(
+    once.flatMap(({ id, state }) => (observableId(id) === id ? [] : [`${state ?? ''}`])),
+  )
+  const inFigures = ({ id, state }: Observation): boolean =>
+    knowledge.observables[id]?.from === 'exhausts' && figures.has(`${state ?? ''}`)
+  const left = once.filter((observation) => !twice(observation) && !inFigures(observation))
   const doubted = left.flatMap((observation): Doubt[] => {
     if (!isReading(observation)) return []
     const others = left.filter((other) => other !== observation)

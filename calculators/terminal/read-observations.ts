@@ -33,13 +33,13 @@ async function valueOf(
   known: Tellable,
   value: unknown,
 ): Promise<Pick<Observation, 'value' | 'unit'>> {
+  const values = Object.keys(known.values ?? {})
+  if (typeof value === 'string' && values.includes(value)) return { value }
   if (known.kind !== undefined) {
     const { si, ...told } = await readWithUnit(`${field}.value`, known.label, value, known.kind)
     if (Number.isFinite(si)) return { value: si, ...told }
     throw new RefusedInput(`${field}.value`, `${known.label} is ${String(si)}`, 'a finite number')
   }
-  const values = Object.keys(known.values ?? {})
-  if (typeof value === 'string' && values.includes(value)) return { value }
   throw new RefusedInput(
     `${field}.value`,
     `${known.label}: ${typeof value === 'string' ? quoted(value) : typeOf(value)} is no value of it`,

@@ -42,8 +42,13 @@ export function Results({ status, again, show, ...shared }: Props) {
       ) : (
         <>
           <p class="finder-verdict">{found.verdict}</p>
-          <LookAgain {...shared} keys={found.doubts.map(({ key }) => key)} show={show} />
-          <LookAgain {...shared} keys={found.unexplained} show={show} />
+          <LookAgain
+            {...shared}
+            title="Cannot be right"
+            keys={found.doubts.map(({ key }) => key)}
+            show={show}
+          />
+          <LookAgain {...shared} title="Look again at" keys={found.unexplained} show={show} />
           <ol class="cause-rows">
             {rows
               .filter(({ ranked }) => ranked)
@@ -87,30 +92,31 @@ export function Results({ status, again, show, ...shared }: Props) {
   )
 }
 
+interface LookAgainProps extends FinderShared, Pick<Props, 'show'> {
+  title: string
+  keys: readonly string[]
+}
+
 /** What is to be looked at again, with the way to its field. */
-function LookAgain({
-  offer,
-  asked,
-  specs,
-  state,
-  keys,
-  show,
-}: FinderShared & Pick<Props, 'show'> & { keys: readonly string[] }) {
+function LookAgain({ offer, asked, specs, state, title, keys, show }: LookAgainProps) {
   const doubted = keys.flatMap((key) => asked.get(key) ?? [])
   if (doubted.length === 0) return null
   return (
-    <ul class="doubts">
-      {doubted.map((one) => (
-        <li key={one.key}>
-          <span>
-            {askedInWords(offer, one)}: {answerInWords(specs, state, one)}
-          </span>
-          <button type="button" onClick={() => show(one.key)}>
-            To the field
-          </button>
-        </li>
-      ))}
-    </ul>
+    <div class="doubts">
+      <p>{title}:</p>
+      <ul>
+        {doubted.map((one) => (
+          <li key={one.key}>
+            <span>
+              {askedInWords(offer, one)}: {answerInWords(specs, state, one)}
+            </span>
+            <button type="button" onClick={() => show(one.key)}>
+              Go to it
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
   )
 }
 
