@@ -105,7 +105,7 @@ export function Finder({ htmlId, offer, circuits }: Props) {
   }
   const order = () => {
     write()
-    return workOrderOf(offer, specs, state, causes, new Date(), location.href)
+    return workOrderOf(offer, specs, state, { causes, next }, new Date(), location.href)
   }
   const start = offer.starts[state.from]
   const shared: FinderShared = { htmlId, offer, specs, asked, state, found: causes, next, send }
@@ -166,7 +166,7 @@ export function Finder({ htmlId, offer, circuits }: Props) {
       </div>
       <ResultBar {...shared} />
       <Spoken {...shared} touched={touched} current={status === 'ready'} />
-      <PrintedWorkOrder order={workOrderOf(offer, specs, state, causes, today, '')} />
+      <PrintedWorkOrder order={workOrderOf(offer, specs, state, { causes, next }, today, '')} />
     </div>
   )
 }

@@ -2,7 +2,7 @@ import { useDelivery } from '../calculator/use-delivery.tsx'
 import { LONGEST_NOTE, OTHER } from './finder-state.ts'
 import type { FinderShared } from './shared.ts'
 import type { AnswerLine } from './words.ts'
-import { ADVICE, SIGNED, workOrderText, type WorkOrder } from './work-order.ts'
+import { ADVICE, DO_NOT_RUN, SIGNED, workOrderText, type WorkOrder } from './work-order.ts'
 
 interface Props extends FinderShared {
   /** The work order as of this moment, with the address brought up to date first. */
@@ -100,7 +100,7 @@ function placeIn(inOrder: readonly string[], id: string): number {
 
 /** The work order on paper. */
 export function PrintedWorkOrder({ order }: { order: WorkOrder }) {
-  const { circuit, day, from, seen, checks, verdict, causes, found, note } = order
+  const { circuit, day, from, seen, checks, verdict, doNotRun, lookAgain, causes, found, note } = order
   return (
     <div class="work-order">
       <dl class="work-order-head">
@@ -115,10 +115,16 @@ export function PrintedWorkOrder({ order }: { order: WorkOrder }) {
           </>
         )}
       </dl>
+      {doNotRun !== '' && (
+        <p class="do-not-run">
+          <strong>{DO_NOT_RUN}</strong> {doNotRun}
+        </p>
+      )}
       <Answers title="What was seen and read" lines={seen} />
       <Answers title="Checks made" lines={checks} />
+      {lookAgain.length > 0 && <Answers title="To be looked at again" lines={lookAgain} />}
       <h2>Causes in order</h2>
-      <p>{verdict === '' ? 'Not reckoned.' : verdict}</p>
+      <p>{verdict === '' ? 'Not ranked.' : verdict}</p>
       <ol>
         {causes.map(({ words, share }) => (
           <li key={words}>

@@ -120,7 +120,7 @@ describe('the finder of causes', () => {
   it('asks about a reading that cannot be right, and takes the unit that was meant', async () => {
     await withFinder(async ({ page }) => {
       expect(plain(await page.locator('.finder-verdict').innerText())).toContain('cannot be right')
-      await page.getByRole('button', { name: 'To the field' }).click()
+      await page.getByRole('button', { name: 'Go to it' }).click()
       await expect
         .poll(() => page.evaluate(() => document.activeElement?.id ?? ''))
         .toBe('finder-suction-vacuum-gauge-full')
