@@ -140,7 +140,7 @@ const { result, version } = await onBuiltSite(async (page, site) => {
   )
   const anew: Answered[] = []
   for (let count = 0; count < OPENED; count++)
-    anew.push(await change(page, () => accuracy.first().fill(String(8 + count))))
+    anew.push(await change(page, () => accuracy.fill(String(8 + count))))
   const gauge = page.locator('#finder-secondary-drop-gauge-full')
   await page.locator('.states label', { hasText: 'Full load' }).click()
   const after: Answered[] = []
