@@ -4,7 +4,7 @@ import type { KindId } from '../quantity/types.ts'
 import { evidenceOf } from './evidence.ts'
 import { observableId, spanOf } from './items.ts'
 import { mixUpOf, mixUpsOf, type MixUp } from './mix-up.ts'
-import { rowsOf } from './rows.ts'
+import { rowsOf, type Rows } from './rows.ts'
 import type { Knowledge, Observation } from './types.ts'
 
 /** Something that was told and cannot be right; it is left out of the ranking until the person has answered. */
@@ -52,14 +52,11 @@ const isReading = (observation: Observation): observation is Reading =>
   typeof observation.value === 'number' && observation.state !== undefined
 
 /** Whether health or some cause alone, at any severity, shows such a reading. */
-function isExplained(knowledge: Knowledge, observation: Reading): boolean {
+function isExplained(knowledge: Knowledge, observation: Reading, rows: Rows): boolean {
   const [evidence] = evidenceOf(knowledge, [observation])
   if (evidence?.item.from !== 'reading') return true
   const { item, ofSingles } = evidence
-  const best = ofSingles(rowsOf(knowledge.signatures, item.cylinder !== undefined)).reduce(
-    (most, log) => Math.max(most, log),
-    -Infinity,
-  )
+  const best = ofSingles(rows).reduce((most, log) => Math.max(most, log), -Infinity)
   return best > Math.log((MORE_THAN_A_SLIP * knowledge.weights.misread) / item.span)
 }
 
@@ -67,6 +64,7 @@ function doubtOfReading(
   knowledge: Knowledge,
   observation: Reading,
   others: readonly Observation[],
+  rows: Rows,
 ): Doubt | undefined {
   const { state, value, id, unit, sure } = observation
   const { readings, health } = knowledge.signatures.states[state]
@@ -79,8 +77,8 @@ function doubtOfReading(
   const never = impossible(id, key.kind, value)
   if (never === undefined && near(value)) {
     if (sure === true) return undefined
-    if (isExplained(knowledge, observation)) {
-      const perhaps = mixUpOf(knowledge, observation, others)
+    if (isExplained(knowledge, observation, rows)) {
+      const perhaps = mixUpOf(knowledge, observation, others, rows)
       return perhaps
         ? { observation, says: `${key.label}: unusual as it was told, and usual in another unit.`, perhaps }
         : undefined
@@ -135,10 +133,12 @@ export function doubtsOf(
   const inFigures = ({ id, state }: Observation): boolean =>
     knowledge.observables[id]?.from === 'exhausts' && figures.has(`${state ?? ''}`)
   const left = once.filter((observation) => !twice(observation) && !inFigures(observation))
+  // The same rows as those of the ranking, which so finds all of it reckoned.
+  const rows = rowsOf(knowledge.signatures, figures.size > 0)
   const doubted = left.flatMap((observation): Doubt[] => {
     if (!isReading(observation)) return []
     const others = left.filter((other) => other !== observation)
-    const doubt = doubtOfReading(knowledge, observation, others)
+    const doubt = doubtOfReading(knowledge, observation, others, rows)
     return doubt ? [doubt] : []
   })
   return {

@@ -4,7 +4,7 @@ import { fromSI, toSI, unitOf } from '../quantity/units.ts'
 import { evidenceOf } from './evidence.ts'
 import { itemOf, type ReadingItem } from './items.ts'
 import { likelihoodOf } from './predict.ts'
-import { rowsOf } from './rows.ts'
+import type { Rows } from './rows.ts'
 import type { Knowledge, Observation } from './types.ts'
 
 /** Another value that may have been meant, and what would have gone wrong. */
@@ -72,9 +72,9 @@ function apart(one: string, other: string): boolean {
 }
 
 /** Weights of all single causes at all severities, by how often they are met and by what else was told. */
-function weightsBy(knowledge: Knowledge, others: readonly Observation[]): Float64Array {
-  const { signatures, weights, faults } = knowledge
-  const { predictions, causes } = rowsOf(signatures, true)
+function weightsBy(knowledge: Knowledge, others: readonly Observation[], rows: Rows): Float64Array {
+  const { weights, faults } = knowledge
+  const { predictions, causes } = rows
   const logs = new Float64Array(predictions.length)
   logs[0] = Math.log(weights.healthy)
   for (const { fault, from, count } of causes) {
@@ -82,7 +82,7 @@ function weightsBy(knowledge: Knowledge, others: readonly Observation[]): Float6
     logs.fill(Math.log(weights.frequency[frequency] / count), from, from + count)
   }
   for (const { ofSingles } of evidenceOf(knowledge, others)) {
-    const column = ofSingles(rowsOf(signatures, true))
+    const column = ofSingles(rows)
     column.forEach((log, row) => (logs[row] = (logs[row] ?? 0) + log))
   }
   const best = logs.reduce((largest, log) => Math.max(largest, log), -Infinity)
@@ -90,8 +90,12 @@ function weightsBy(knowledge: Knowledge, others: readonly Observation[]): Float6
 }
 
 /** How likely a reading is in its order of magnitude, over all causes. */
-function weightOf(knowledge: Knowledge, item: ReadingItem, weights: Float64Array): number {
-  const { predictions } = rowsOf(knowledge.signatures, true)
+function weightOf(
+  knowledge: Knowledge,
+  item: ReadingItem,
+  { predictions }: Rows,
+  weights: Float64Array,
+): number {
   let sum = 0
   weights.forEach((weight, row) => {
     const prediction = predictions[row]
@@ -106,6 +110,7 @@ function weightOf(knowledge: Knowledge, item: ReadingItem, weights: Float64Array
  * @param knowledge of the circuit
  * @param told the reading [SI]
  * @param others all else that was told
+ * @param rows of the single causes
  * @returns the likeliest other value, where it is likelier than that the reading is right; else nothing
  * @source common practice (how often units are mixed up)
  */
@@ -113,6 +118,7 @@ export function mixUpOf(
   knowledge: Knowledge,
   told: Reading,
   others: readonly Observation[],
+  rows: Rows,
 ): MixUp | undefined {
   const item = itemOf(knowledge, told)
   if (item?.from !== 'reading') return undefined
@@ -126,10 +132,13 @@ export function mixUpOf(
     ? mixUpsOf(told.value, kind, told.unit).filter(({ value }) => value >= least && value <= largest)
     : []
   if (meant.length === 0) return undefined
-  const weights = weightsBy(knowledge, others)
-  const asTold = weightOf(knowledge, item, weights)
+  const weights = weightsBy(knowledge, others, rows)
+  const asTold = weightOf(knowledge, item, rows, weights)
   const [best] = meant
-    .map((one) => ({ one, weight: HOW_OFTEN * weightOf(knowledge, { ...item, value: one.value }, weights) }))
+    .map((one) => ({
+      one,
+      weight: HOW_OFTEN * weightOf(knowledge, { ...item, value: one.value }, rows, weights),
+    }))
     .toSorted((a, b) => b.weight - a.weight)
   return best && best.weight > asTold ? best.one : undefined
 }
