@@ -12,7 +12,7 @@ export const readingWords = {
 
 /** What a person says of the exhausts of all cylinders without their figures. */
 export const exhaustWords = {
-  alike: 'All about as far apart as always.',
+  alike: 'None stands off more than always.',
   hotter: 'One is hotter than the others.',
   colder: 'One is colder than the others.',
 } as const

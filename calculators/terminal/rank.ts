@@ -36,6 +36,7 @@ function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause
     ...(cause.cylinder === undefined ? {} : { likelyCylinder: cause.cylinder }),
     reasons: reasonsOf(ranking, cause.alone).map(({ item, weight, words }) => ({
       observation: item.label,
+      told: item.observation.value,
       says: words,
       weight: digits(weight),
     })),

@@ -36,7 +36,13 @@ async function valueOf(
   const values = Object.keys(known.values ?? {})
   if (typeof value === 'string' && values.includes(value)) return { value }
   if (known.kind !== undefined) {
-    const { si, ...told } = await readWithUnit(`${field}.value`, known.label, value, known.kind)
+    const { si, ...told } = await readWithUnit(`${field}.value`, known.label, value, known.kind).catch(
+      (error: unknown) => {
+        if (!(error instanceof RefusedInput) || values.length === 0) throw error
+        const { reason, accepted } = error.refusal
+        throw new RefusedInput(`${field}.value`, reason, `${accepted}, or a word: ${values.join(', ')}`)
+      },
+    )
     if (Number.isFinite(si)) return { value: si, ...told }
     throw new RefusedInput(`${field}.value`, `${known.label} is ${String(si)}`, 'a finite number')
   }

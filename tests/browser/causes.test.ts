@@ -130,6 +130,55 @@ describe('the finder of causes', () => {
     }, '?v=1&suction-vacuum-gauge.full=900+kPa')
   })
 
+  it('starts from a symptom that is told without a figure, and lets the figure take the word’s place', async () => {
+    const { page, context, faults } = await site.open('symptoms/low-power-at-full-load/')
+    await page.getByRole('link', { name: 'Find the cause from what you see' }).click()
+    await ranked(page)
+    const lower = page.locator('.finder-start .in-words').first().getByRole('button', { name: 'Lower' })
+    expect(await lower.getAttribute('aria-pressed')).toBe('true')
+    expect(plain(await page.locator('.finder-verdict').innerText())).not.toContain('Nothing was told')
+    const before = await causes(page)
+    await page.locator('.finder-start').getByLabel('Power, full load').fill('1350')
+    await expect.poll(() => lower.getAttribute('aria-pressed')).toBe('false')
+    await expect.poll(() => page.url()).toContain('power.full=1350')
+    await expect.poll(() => causes(page)).not.toBe(before)
+    await lower.click()
+    await expect.poll(() => page.url()).toContain('power.full=lower')
+    expect(await page.locator('.finder-start').getByLabel('Power, full load').inputValue()).toBe('')
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it('offers a way for each thing that a symptom’s page holds', async () => {
+    const { page, context, faults } = await site.open('symptoms/black-or-white-smoke/')
+    expect(await page.locator('.find-cause a').count()).toBe(2)
+    await page.getByRole('link', { name: 'White smoke' }).click()
+    await ranked(page)
+    expect(page.url()).toContain('smoke=white')
+    expect(await causes(page)).toContain('Water in the tank')
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it('names what goes with no cause, and leads to it', async () => {
+    await withFinder(async ({ page }) => {
+      expect(plain(await page.locator('.finder-verdict').innerText())).toContain('goes with no cause')
+      const again = page.locator('.doubts', { hasText: 'Look again at' })
+      expect(plain(await again.innerText())).toContain('Header gauge, full load: 600 kPa')
+      await again.getByRole('button', { name: 'Go to it' }).click()
+      await expect
+        .poll(() => page.evaluate(() => document.activeElement?.id ?? ''))
+        .toBe('finder-header-gauge-full')
+    }, '?v=1&header-gauge.full=600+kPa&sure=header-gauge.full')
+  })
+
+  it('tells a limit in the reader’s own unit', async () => {
+    await withFinder(async ({ page }) => {
+      await page.getByRole('button', { name: 'Go to it' }).click()
+      expect(plain(await page.locator('.doubt').innerText())).toContain('about 29.9 inHg')
+    }, '?v=1&suction-vacuum-gauge.full=40+inHg')
+  })
+
   it('mends an address of an older edition with a sentence and opens with the rest', async () => {
     await withFinder(async ({ page }) => {
       expect(await page.locator('.address-problems').innerText()).toContain('«gone-glass.idle»')

@@ -60,6 +60,12 @@ describe('what cannot be read is refused by name', () => {
     ['an unknown value', [{ id: 'smoke', value: 'pink' }], 'observations.0.value', 'none, black, white'],
     ['a number for a look', [{ id: 'smoke', value: 3 }], 'observations.0.value', 'none, black, white'],
     ['a wrong unit', [{ id: 'header-gauge', state: 'full', value: '3 kg' }], 'observations.0.value', 'Pa'],
+    [
+      'no word for a gauge',
+      [{ id: 'header-gauge', state: 'full', value: 'low' }],
+      'observations.0.value',
+      'lower, usual, higher',
+    ],
     ['infinity', [{ id: 'header-gauge', state: 'full', value: Infinity }], 'observations.0.value', 'finite'],
   ])('%s', async (_, given, field, accepted) => {
     const found = await refusal(given)
@@ -70,6 +76,15 @@ describe('what cannot be read is refused by name', () => {
   it('reads a text with a unit', async () => {
     const [read] = await readObservations(knowledge, [{ id: 'header-gauge', state: 'full', value: '30 psi' }])
     expect(read?.value).toBeCloseTo(206_843, 0)
+  })
+
+  it('reads a word for a gauge, and the unit with a figure', async () => {
+    const [word, figure] = await readObservations(knowledge, [
+      { id: 'header-gauge', state: 'full', value: 'lower' },
+      { id: 'header-gauge', state: 'idle', value: '2 bar' },
+    ])
+    expect(word).toEqual({ id: 'header-gauge', state: 'full', value: 'lower' })
+    expect(figure).toEqual({ id: 'header-gauge', state: 'idle', value: 200_000, unit: 'bar' })
   })
 
   it('lists what can be told, each once', () => {
