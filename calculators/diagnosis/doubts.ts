@@ -124,7 +124,7 @@ export function doubtsOf(
   )
   const contradicted = observations.filter(twice).map((observation): Doubt => {
     const label = knowledge.observables[observableId(observation.id)]?.label ?? observation.id
-    return { observation, says: `${label}: told twice in the same state, and differently.` }
+    return { observation, says: `${label}: told twice, and differently.` }
   })
   /** Words for all exhausts say nothing new where figures of them were told. */
   const figures = new Set(

@@ -8,7 +8,6 @@ import { Question } from './Question.tsx'
 import type { FinderShared } from './shared.ts'
 import type { CheckToMake, FoundCheck } from './types.ts'
 import { checkInWords } from './words.ts'
-import { DO_NOT_RUN } from './work-order.ts'
 
 /** 'header-pressure.full': a check in a state. */
 const nameOf = ({ check, state }: FoundCheck): string => keyOf(check, state)
@@ -60,7 +59,7 @@ export function NextCheck(shared: FinderShared) {
       </h2>
       {found.doNotRun !== undefined && (
         <p class="do-not-run">
-          <strong>{DO_NOT_RUN}</strong> {found.doNotRun}
+          <strong>{found.doNotRun}</strong>
         </p>
       )}
       {next === undefined || check === undefined ? (

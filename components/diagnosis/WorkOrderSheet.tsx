@@ -2,7 +2,7 @@ import { useDelivery } from '../calculator/use-delivery.tsx'
 import { LONGEST_NOTE, OTHER } from './finder-state.ts'
 import type { FinderShared } from './shared.ts'
 import type { AnswerLine } from './words.ts'
-import { ADVICE, DO_NOT_RUN, SIGNED, workOrderText, type WorkOrder } from './work-order.ts'
+import { ADVICE, SIGNED, workOrderText, type WorkOrder } from './work-order.ts'
 
 interface Props extends FinderShared {
   /** The work order as of this moment, with the address brought up to date first. */
@@ -117,7 +117,7 @@ export function PrintedWorkOrder({ order }: { order: WorkOrder }) {
       </dl>
       {doNotRun !== '' && (
         <p class="do-not-run">
-          <strong>{DO_NOT_RUN}</strong> {doNotRun}
+          <strong>{doNotRun}</strong>
         </p>
       )}
       <Answers title="What was seen and read" lines={seen} />

@@ -13,7 +13,7 @@ export interface WorkOrder {
   readonly seen: readonly AnswerLine[]
   readonly checks: readonly AnswerLine[]
   readonly verdict: string
-  /** Why the engine is not to be run to learn more; empty where it may. */
+  /** That the engine is not to be run to learn more, and why; empty where it may. */
   readonly doNotRun: string
   /** What cannot be right or goes with no cause. */
   readonly lookAgain: readonly AnswerLine[]
@@ -25,8 +25,6 @@ export interface WorkOrder {
 
 export const ADVICE =
   'Ranked by a model and by estimates, as advice to a qualified person. The engine maker’s manual, local codes and licensed practice come first.'
-
-export const DO_NOT_RUN = 'Do not run the engine to learn more.'
 
 export const SIGNED = 'Name and signature'
 
@@ -79,7 +77,7 @@ export function workOrderText(order: WorkOrder): string {
     `Circuit: ${circuit}`,
     `Date: ${day}`,
     ...(from === '' ? [] : [`Symptom: ${from}`]),
-    ...(doNotRun === '' ? [] : ['', `${DO_NOT_RUN} ${doNotRun}`]),
+    ...(doNotRun === '' ? [] : ['', doNotRun]),
     ...section('What was seen and read', answered(seen)),
     ...section('Checks made', answered(checks)),
     ...section('To be looked at again', answered(lookAgain)),

@@ -171,7 +171,10 @@ it('the work order says what was seen, what was checked, the causes in order and
     offer,
     specs,
     told,
-    { causes: findings, next: { checks: [], doNotRun: 'Leaks: with what was told, the engine is not run.' } },
+    {
+      causes: findings,
+      next: { checks: [], doNotRun: 'Do not run the engine to learn more. Leaks: what was told forbids it.' },
+    },
     new Date(2026, 10, 29),
     'https://shop.example/causes/',
   )
@@ -183,7 +186,7 @@ it('the work order says what was seen, what was checked, the causes in order and
   expect(order.checks.map(({ answer }) => answer)).toEqual([checked])
   for (const line of [
     'Circuit: Fuel circuit of the PQ-12 (invented)',
-    'Do not run the engine to learn more. Leaks: with what was told, the engine is not run.',
+    'Do not run the engine to learn more. Leaks: what was told forbids it.',
     'Date: 29 November 2026',
     '- Return glass, priming: Full, with bubbles in the moving fuel.',
     `1. Suction strainer cover draws air: ${order.causes[0]?.share ?? ''}`,
