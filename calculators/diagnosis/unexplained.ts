@@ -37,8 +37,10 @@ export function unexplainedOf({ items, causes, pairs, healthy, unknown }: Rankin
   const ordered = items
     .map((item, place) => ({ item, by: leftOut[place] ?? 0 }))
     .toSorted((a, b) => b.by - a.by)
+  const goesWithNone = ordered.filter(({ by }) => by >= GOES_WITH_NONE)
+  if (goesWithNone.length > 0) return goesWithNone.map(({ item }) => item)
   const asking = unknown >= FITS_WELL && leavingOut >= HARDLY_ANY_FITS
-  const badly = ordered.filter(({ by }) => by >= (asking ? NAMED_FROM : GOES_WITH_NONE))
+  const badly = asking ? ordered.filter(({ by }) => by >= NAMED_FROM) : []
   const named = badly.length === 0 && unknown >= NOTHING_FITS ? ordered.slice(0, AT_LEAST) : badly
   return named.map(({ item }) => item)
 }

@@ -239,6 +239,7 @@ function spokenFindings(
   const proposed = next?.checks.find(({ check: id }) => !state.skipped.includes(id))
   const check = offer.checks.find(({ id }) => id === proposed?.check)
   const doubts = found.doubts.length > 0 ? `${found.verdict} ` : ''
+  const stop = next?.doNotRun === undefined ? '' : `${next.doNotRun} `
   const cause = first === undefined ? '' : `First cause: ${rowInWords(first)}, ${first.percent} per cent.`
-  return `${doubts}${cause}${check === undefined ? '' : ` Next check: ${checkInWords(offer, check, proposed?.state)}.`}`
+  return `${stop}${doubts}${cause}${check === undefined ? '' : ` Next check: ${checkInWords(offer, check, proposed?.state)}.`}`
 }

@@ -57,11 +57,6 @@ export function NextCheck(shared: FinderShared) {
       <h2 id={`${htmlId}-next-heading`} ref={heading} tabIndex={-1}>
         {check === undefined ? 'Next check' : `Next check: ${checkInWords(offer, check, next?.state)}`}
       </h2>
-      {found.doNotRun !== undefined && (
-        <p class="do-not-run">
-          <strong>{found.doNotRun}</strong>
-        </p>
-      )}
       {next === undefined || check === undefined ? (
         <p>
           {state.skipped.length > 0

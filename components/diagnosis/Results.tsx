@@ -20,7 +20,7 @@ const FAILED =
 
 /** Causes in order with their shares. */
 export function Results({ status, again, show, ...shared }: Props) {
-  const { offer, found, htmlId } = shared
+  const { offer, found, next, htmlId } = shared
   const rows = found === undefined ? [] : shownRows(offer, found)
   return (
     <section class="found-causes" aria-labelledby={`${htmlId}-causes`} data-status={status}>
@@ -41,6 +41,11 @@ export function Results({ status, again, show, ...shared }: Props) {
         )
       ) : (
         <>
+          {next?.doNotRun !== undefined && (
+            <p class="do-not-run">
+              <strong>{next.doNotRun}</strong>
+            </p>
+          )}
           <p class="finder-verdict">{found.verdict}</p>
           <LookAgain
             {...shared}

@@ -138,13 +138,21 @@ describe('the finder of causes', () => {
     expect(await lower.getAttribute('aria-pressed')).toBe('true')
     expect(plain(await page.locator('.finder-verdict').innerText())).not.toContain('Nothing was told')
     const before = await causes(page)
-    await page.locator('.finder-start').getByLabel('Power, full load').fill('1350')
+    await page
+      .locator('.finder-start')
+      .getByRole('textbox', { name: /^Power, full load/ })
+      .fill('1350')
     await expect.poll(() => lower.getAttribute('aria-pressed')).toBe('false')
     await expect.poll(() => page.url()).toContain('power.full=1350')
     await expect.poll(() => causes(page)).not.toBe(before)
     await lower.click()
     await expect.poll(() => page.url()).toContain('power.full=lower')
-    expect(await page.locator('.finder-start').getByLabel('Power, full load').inputValue()).toBe('')
+    expect(
+      await page
+        .locator('.finder-start')
+        .getByRole('textbox', { name: /^Power, full load/ })
+        .inputValue(),
+    ).toBe('')
     expect(faults).toEqual([])
     await context.close()
   })
@@ -170,6 +178,17 @@ describe('the finder of causes', () => {
         .poll(() => page.evaluate(() => document.activeElement?.id ?? ''))
         .toBe('finder-header-gauge-full')
     }, '?v=1&header-gauge.full=600+kPa&sure=header-gauge.full')
+  })
+
+  it('says above the causes what must not be run, and proposes nothing with the engine running', async () => {
+    await withFinder(async ({ page }) => {
+      const stop = page.locator('.found-causes .do-not-run')
+      expect(plain(await stop.innerText())).toContain('Do not run the engine to learn more')
+      for (let count = 0; count < 5; count++) {
+        expect(plain(await page.locator('.next-check h2').innerText())).not.toMatch(/idling|load$/)
+        await page.getByRole('button', { name: 'Cannot be done now' }).click()
+      }
+    }, '?v=1&leaks=at-the-engine&now=full')
   })
 
   it('tells a limit in the reader’s own unit', async () => {

@@ -31,6 +31,12 @@ describe('what no cause explains is named', () => {
     expect(named(others)).toEqual([])
   })
 
+  it('and not what a cause explains that is seldom met', () => {
+    const told = [beyond, { id: 'leaks', value: 'at-the-engine' }]
+    expect(named(told)).toEqual(['header-gauge full'])
+    expect(diagnosed(told).verdict).toMatch(/^One thing that was told goes with no cause/)
+  })
+
   it('two looks that go together with no cause', () => {
     const told = [seen('return-glass', 'priming', 'empty'), seen('return-glass', 'full', 'full-and-clear')]
     expect(named(told).length).toBeGreaterThan(0)
