@@ -27,20 +27,20 @@ export function unexplainedOf({ items, causes, pairs, healthy, unknown }: Rankin
   const known = [healthy, ...causes.map(({ alone }) => alone), ...pairs]
   const whole = known.reduce((sum, { share }) => sum + share, 0)
   const needed = items.map((item, place) => unknownLikelihood(item, healthy.perItem[place] ?? 0) / LIKELIER)
-  const leftOut = items.map(() => 0)
-  let leavingOut = 0
-  for (const { share, perItem } of known) {
-    const places = needed.flatMap((least, place) => ((perItem[place] ?? 0) < least ? [place] : []))
-    for (const place of places) leftOut[place] = (leftOut[place] ?? 0) + share / whole
-    if (places.length > 0) leavingOut += share / whole
-  }
+  const explanations = known.map(({ share, perItem }) => ({
+    share: share / whole,
+    leavesOut: needed.flatMap((least, place) => ((perItem[place] ?? 0) < least ? [place] : [])),
+  }))
+  const shareOf = (leaves: (places: readonly number[]) => boolean): number =>
+    explanations.reduce((sum, { share, leavesOut }) => (leaves(leavesOut) ? sum + share : sum), 0)
   const ordered = items
-    .map((item, place) => ({ item, by: leftOut[place] ?? 0 }))
+    .map((item, place) => ({ item, place, by: shareOf((places) => places.includes(place)) }))
     .toSorted((a, b) => b.by - a.by)
-  const goesWithNone = ordered.filter(({ by }) => by >= GOES_WITH_NONE)
-  if (goesWithNone.length > 0) return goesWithNone.map(({ item }) => item)
-  const asking = unknown >= FITS_WELL && leavingOut >= HARDLY_ANY_FITS
-  const badly = asking ? ordered.filter(({ by }) => by >= NAMED_FROM) : []
+  const withNone = ordered.filter(({ by }) => by >= GOES_WITH_NONE)
+  const rest = shareOf((places) => places.some((place) => withNone.every((one) => one.place !== place)))
+  if (withNone.length > 0 && rest < HARDLY_ANY_FITS) return withNone.map(({ item }) => item)
+  const asking = unknown >= FITS_WELL && shareOf((places) => places.length > 0) >= HARDLY_ANY_FITS
+  const badly = asking ? ordered.filter(({ by }) => by >= NAMED_FROM) : withNone
   const named = badly.length === 0 && unknown >= NOTHING_FITS ? ordered.slice(0, AT_LEAST) : badly
   return named.map(({ item }) => item)
 }
