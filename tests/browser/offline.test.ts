@@ -36,7 +36,7 @@ function deployNewEdition(marker: string): void {
 }
 
 describe('offline', () => {
-  it('keeps every page, the search, the calculators and the finder of causes; a new edition waits until it is asked for', async () => {
+  it('keeps every page, the search and the calculators; a new edition waits until it is asked for', async () => {
     const { page, context } = await site.open('', { serviceWorkers: 'allow' })
     await untilKept(page)
 
