@@ -101,6 +101,7 @@ describe.each(['pq-12', 'ps-6', 'pb-8'])('the next checks of %s', (circuit) => {
     const { doNotRun, proposals } = next([{ id: 'smell', value: 'petrol' }], 'priming')
     expect(doNotRun).toContain('neither the engine nor the fuel pump')
     expect(proposals.filter(({ state }) => state !== 'stopped')).toEqual([])
+    expect(proposals.map(({ check }) => check.id)).toContain('sample-for-density-and-viscosity')
   })
 
   it('prefer a glance to a gauge to a spanner that tell as much in the same time', () => {
