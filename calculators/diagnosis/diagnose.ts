@@ -1,8 +1,10 @@
 import type { PlantState } from '../checks/types.ts'
 import { doubtsOf, type Doubt } from './doubts.ts'
 import { groupsOf, type RankedGroup } from './groups.ts'
+import type { Item } from './items.ts'
 import { nextCheck, type NextCheck } from './next-check.ts'
 import { rank, type Ranking } from './rank.ts'
+import { unexplainedOf } from './unexplained.ts'
 import type { Knowledge, KnownStates, Observation } from './types.ts'
 import { verdictOf } from './verdict.ts'
 
@@ -13,6 +15,8 @@ export interface Diagnosis {
   readonly ranking: Ranking
   /** Every cause once, those together that no reading tells apart. */
   readonly groups: readonly RankedGroup[]
+  /** What no cause in the list explains, or not together with the rest. */
+  readonly unexplained: readonly Item[]
   readonly verdict: string
   readonly next: NextCheck
 }
@@ -35,11 +39,13 @@ export function diagnose(
   const { sound, doubts } = doubtsOf(knowledge, observations)
   const ranking = rank(knowledge, sound)
   const groups = groupsOf(knowledge, ranking)
+  const unexplained = unexplainedOf(ranking)
   return {
     doubts,
     ranking,
     groups,
-    verdict: verdictOf(ranking, groups, doubts.length),
+    unexplained,
+    verdict: verdictOf(ranking, groups, doubts.length, unexplained),
     next: nextCheck(knowledge, ranking, observations, states, now),
   }
 }

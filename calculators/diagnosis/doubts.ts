@@ -1,13 +1,18 @@
 import type { OperatingState } from '../circuit/types.ts'
+import { STANDARD_ATMOSPHERE } from '../quantity/convert.ts'
 import type { KindId } from '../quantity/types.ts'
+import { evidenceOf } from './evidence.ts'
 import { observableId, spanOf } from './items.ts'
 import { mixUpOf, mixUpsOf, type MixUp } from './mix-up.ts'
+import { rowsOf, type Rows } from './rows.ts'
 import type { Knowledge, Observation } from './types.ts'
 
 /** Something that was told and cannot be right; it is left out of the ranking until the person has answered. */
 export interface Doubt {
   readonly observation: Observation
   readonly says: string
+  /** What no such reading goes beyond, to be told in the person's unit. [SI] */
+  readonly limit?: number
   /** What the value would be, had it been read in another unit. [SI] */
   readonly perhaps?: MixUp
 }
@@ -15,51 +20,83 @@ export interface Doubt {
 /** So much of the span of all causes, and so many accuracies, a value may lie beyond what any of them shows. */
 const BEYOND = { share: 0.15, accuracies: 5 }
 
-/** Air pressure at the sea, and what no weather reaches. [Pa] */
-const ATMOSPHERE = 101_325
+/** An air pressure that no weather reaches. [Pa] */
 const HIGHEST_AIR = 108_000
 
+/** A reading is explained where some cause makes it so many times likelier than a slip of the eye does. */
+const MORE_THAN_A_SLIP = 3
+
 /** What no instrument can show, wherever it is read. */
-function impossible(id: string, kind: KindId, value: number): string | undefined {
-  if (!Number.isFinite(value)) return 'that is no number.'
-  if (kind === 'temperature' && value < 0) return 'nothing is colder than absolute zero.'
-  if (kind === 'gaugePressure' && value < -HIGHEST_AIR) return 'that is less than a perfect vacuum.'
+function impossible(id: string, kind: KindId, value: number): Pick<Doubt, 'says' | 'limit'> | undefined {
+  if (!Number.isFinite(value)) return { says: 'that is no number.' }
+  if (kind === 'temperature' && value < 0) return { says: 'nothing is colder than absolute zero.' }
+  if (kind === 'gaugePressure' && value < -HIGHEST_AIR)
+    return { says: 'that is less than a perfect vacuum.', limit: -STANDARD_ATMOSPHERE }
   if (id.includes('vacuum') && value > HIGHEST_AIR)
-    return `no vacuum is deeper than the pressure of the air, about ${ATMOSPHERE / 1000} kPa.`
+    return { says: 'no vacuum is deeper than the pressure of the air.', limit: STANDARD_ATMOSPHERE }
   return undefined
 }
+
+/** What may have been meant is of the size of what is read in health: within this factor, or for a temperature [K]. */
+const OF_THE_SIZE = 2
+const AS_WARM = 60
+
+const isUsual = (value: number, sound: number, kind: KindId): boolean =>
+  kind === 'temperature'
+    ? Math.abs(value - sound) < AS_WARM
+    : value < OF_THE_SIZE * sound && value > sound / OF_THE_SIZE
 
 type Reading = Observation & { readonly value: number; readonly state: OperatingState }
 
 const isReading = (observation: Observation): observation is Reading =>
   typeof observation.value === 'number' && observation.state !== undefined
 
+/** Whether health or some cause alone, at any severity, shows such a reading. */
+function isExplained(knowledge: Knowledge, observation: Reading, rows: Rows): boolean {
+  const [evidence] = evidenceOf(knowledge, [observation])
+  if (evidence?.item.from !== 'reading') return true
+  const { item, ofSingles } = evidence
+  const best = ofSingles(rows).reduce((most, log) => Math.max(most, log), -Infinity)
+  return best > Math.log((MORE_THAN_A_SLIP * knowledge.weights.misread) / item.span)
+}
+
 function doubtOfReading(
   knowledge: Knowledge,
   observation: Reading,
   others: readonly Observation[],
+  rows: Rows,
 ): Doubt | undefined {
-  const { state, value, id } = observation
+  const { state, value, id, unit, sure } = observation
   const { readings, health } = knowledge.signatures.states[state]
   const place = readings.findIndex((one) => one.id === id)
   const key = readings[place]
   if (!key) return undefined
   const [least, largest] = spanOf(knowledge, state, place)
   const room = BEYOND.share * (largest - least) + BEYOND.accuracies * key.accuracy
+  const near = (one: number): boolean => one >= least - room && one <= largest + room
   const never = impossible(id, key.kind, value)
-  if (never === undefined && value >= least - room && value <= largest + room) {
-    const perhaps = observation.sure === true ? undefined : mixUpOf(knowledge, observation, others)
-    return perhaps
-      ? { observation, says: `${key.label}: unusual as it was told, and usual in another unit.`, perhaps }
-      : undefined
+  if (never === undefined && near(value)) {
+    if (sure === true) return undefined
+    if (isExplained(knowledge, observation, rows)) {
+      const perhaps = mixUpOf(knowledge, observation, others, rows)
+      return perhaps
+        ? { observation, says: `${key.label}: unusual as it was told, and usual in another unit.`, perhaps }
+        : undefined
+    }
   }
   const sound = health.readings[place] ?? 0
-  const [perhaps] = mixUpsOf(value, key.kind)
-    .filter((one) => one.value >= least - room && one.value <= largest + room)
+  const [perhaps] = mixUpsOf(value, key.kind, unit)
+    .filter(({ value: meant }) => isUsual(meant, sound, key.kind))
     .toSorted((a, b) => Math.abs(a.value - sound) - Math.abs(b.value - sound))
+  const { says, limit } = never ?? {
+    says: near(value)
+      ? 'no cause in the list shows such a value in this state. Look at the gauge again, and at its unit.'
+      : 'no state and no fault of this circuit shows such a value.',
+  }
   return {
     observation,
-    says: `${key.label}: ${never ?? 'no state and no fault of this circuit shows such a value.'}`,
+    says: `${key.label}: ${says}`,
+    ...(limit === undefined ? {} : { limit }),
     ...(perhaps ? { perhaps } : {}),
   }
 }
@@ -69,7 +106,8 @@ const same = (one: Observation, other: Observation): boolean =>
 
 /**
  * What cannot be right of what was told: two different values of the same thing, readings that no fault of the
- * circuit can bring about, and those that are unusual as they were told and usual in another unit.
+ * circuit can bring about or that no cause shows in their state, and those that are unusual as they were told and usual
+ * in another unit.
  * @param knowledge of the circuit
  * @param observations as they were told
  * @returns what is sound, each thing once, and what is in doubt with the question to be asked
@@ -86,13 +124,21 @@ export function doubtsOf(
   )
   const contradicted = observations.filter(twice).map((observation): Doubt => {
     const label = knowledge.observables[observableId(observation.id)]?.label ?? observation.id
-    return { observation, says: `${label}: told twice in the same state, and differently.` }
+    return { observation, says: `${label}: told twice, and differently.` }
   })
-  const left = once.filter((observation) => !twice(observation))
+  /** Words for all exhausts say nothing new where figures of them were told. */
+  const figures = new Set(
+    once.flatMap(({ id, state }) => (observableId(id) === id ? [] : [`${state ?? ''}`])),
+  )
+  const inFigures = ({ id, state }: Observation): boolean =>
+    knowledge.observables[id]?.from === 'exhausts' && figures.has(`${state ?? ''}`)
+  const left = once.filter((observation) => !twice(observation) && !inFigures(observation))
+  // The same rows as those of the ranking, which so finds all of it reckoned.
+  const rows = rowsOf(knowledge.signatures, figures.size > 0)
   const doubted = left.flatMap((observation): Doubt[] => {
     if (!isReading(observation)) return []
     const others = left.filter((other) => other !== observation)
-    const doubt = doubtOfReading(knowledge, observation, others)
+    const doubt = doubtOfReading(knowledge, observation, others, rows)
     return doubt ? [doubt] : []
   })
   return {

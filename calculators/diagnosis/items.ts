@@ -1,5 +1,6 @@
 import type { CheckData } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
+import { exhaustsInWords, readingInWords } from './in-words.ts'
 import type { Knowledge, Observation, Signatures } from './types.ts'
 
 interface Common {
@@ -153,6 +154,32 @@ function readingItem(
   }
 }
 
+/** A gauge or all exhausts, told in words: what the model shows of it, with the severity marginalised. */
+function wordItem(knowledge: Knowledge, observation: Observation, state: OperatingState): Item | undefined {
+  const { signatures, observables, weights } = knowledge
+  const readings = signatures.states[state].readings
+  const exhausts = observables[observation.id]?.from === 'exhausts'
+  const places = readings.flatMap(({ id }, place) =>
+    (exhausts ? cylinderOf(id) !== undefined : id === observation.id) ? [place] : [],
+  )
+  const [place] = places
+  const words: readonly string[] = exhausts ? ['colder', 'alike', 'hotter'] : ['lower', 'usual', 'higher']
+  const word = words.indexOf(String(observation.value))
+  if (place === undefined || word < 0) return undefined
+  const measure = measureOf(knowledge, state, place)
+  const shares = exhausts
+    ? exhaustsInWords(signatures, state, places, measure, weights.misread)
+    : readingInWords(signatures, state, place, measure, weights.misread)
+  const label = exhausts ? observables[observation.id]?.label : readings[place]?.label
+  return {
+    from: 'named',
+    observation,
+    label: `${label ?? observation.id}, ${titles[state]}`,
+    share: (faults) => shares(faults)[word] ?? 0,
+    count: words.length,
+  }
+}
+
 function checkItem(knowledge: Knowledge, observation: Observation): Item | undefined {
   const { id, state, value } = observation
   const check = knowledge.checks.find((one) => one.id === id)
@@ -228,6 +255,8 @@ export function itemOf(knowledge: Knowledge, observation: Observation): Item | u
   if (observable?.from === 'told') return toldItem(knowledge, observation)
   if (observable === undefined) return checkItem(knowledge, observation)
   if (state === undefined) return undefined
+  if (observable.from === 'exhausts' || (observable.from === 'reading' && typeof value === 'string'))
+    return wordItem(knowledge, observation, state)
   if (observable.from === 'reading') return readingItem(knowledge, observation, state)
   const place = signatures.glasses.indexOf(id)
   if (place < 0) return undefined

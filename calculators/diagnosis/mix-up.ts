@@ -1,9 +1,10 @@
 import type { OperatingState } from '../circuit/types.ts'
 import type { KindId } from '../quantity/types.ts'
+import { fromSI, toSI, unitOf } from '../quantity/units.ts'
 import { evidenceOf } from './evidence.ts'
 import { itemOf, type ReadingItem } from './items.ts'
 import { likelihoodOf } from './predict.ts'
-import { rowsOf } from './rows.ts'
+import type { Rows } from './rows.ts'
 import type { Knowledge, Observation } from './types.ts'
 
 /** Another value that may have been meant, and what would have gone wrong. */
@@ -15,15 +16,16 @@ export interface MixUp {
 
 type Reading = Observation & { readonly value: number; readonly state: OperatingState }
 
-const PRESSURES = { psi: 6894.757, kPa: 1000, bar: 100_000, inHg: 3386.389, 'kgf/cm²': 98_066.5 }
+const PRESSURES = ['psi', 'kPa', 'bar', 'inHg', 'kgf/cm2']
 
-/** Units of gauges in the trade by what they measure, each in SI; a reading in one is told in another. */
-const UNITS: Readonly<Partial<Record<KindId, Readonly<Record<string, number>>>>> = {
+/** Units of gauges in the trade by what they measure; a reading in one is told in another. */
+const UNITS: Readonly<Partial<Record<KindId, readonly string[]>>> = {
   gaugePressure: PRESSURES,
   pressureDifference: PRESSURES,
-  volumeFlow: { 'L/min': 1 / 60_000, 'US gal/min': 6.309_02e-5, 'm³/h': 1 / 3600 },
-  power: { kW: 1000, hp: 745.7 },
-  ratio: { '%': 0.01, 'a share of one': 1 },
+  volumeFlow: ['L/min', 'gal/min', 'm3/h'],
+  power: ['kW', 'hp'],
+  ratio: ['%', '1'],
+  temperature: ['degC', 'degF'],
 }
 
 /** Units that differ by less than this share are not told apart by a wrong value. */
@@ -35,51 +37,44 @@ const HOW_OFTEN = 0.002
 /** A reading within so many deviations of health is not doubted. */
 const ORDINARY = 4
 
-const FREEZING = 273.15
-const FAHRENHEIT_ZERO = 459.67
-
-const TEMPERATURES: readonly { readonly because: string; readonly meant: (told: number) => number }[] = [
-  {
-    because: 'it was read in °F and told in °C',
-    meant: (told) => ((told - FREEZING + FAHRENHEIT_ZERO) * 5) / 9,
-  },
-  {
-    because: 'it was read in °C and told in °F',
-    meant: (told) => (told * 9) / 5 - FAHRENHEIT_ZERO + FREEZING,
-  },
-  { because: 'it was read in °C and told in K', meant: (told) => told + FREEZING },
-]
+const symbolOf = (unit: string): string => (unit === '1' ? 'a share of one' : unitOf(unit).symbol)
 
 /**
  * Every value that may have been meant, had it been read in another unit than it was told in.
  * @param told the value [SI]
  * @param kind of quantity
+ * @param unit in which it was told; where nobody knows, any of the trade's
  */
-export function mixUpsOf(told: number, kind: KindId): MixUp[] {
-  if (kind === 'temperature')
-    return TEMPERATURES.map(({ because, meant }) => ({ because, value: meant(told) }))
+export function mixUpsOf(told: number, kind: KindId, unit?: string): MixUp[] {
+  const trade = UNITS[kind] ?? []
+  const units = unit === undefined ? [...trade, ...(kind === 'temperature' ? ['K'] : [])] : [unit]
+  const mixed = units.flatMap((said) =>
+    trade
+      .filter((read) => apart(read, said))
+      .map((read) => ({
+        value: toSI(fromSI(told, said, kind), read, kind),
+        because: `it was read in ${symbolOf(read)} and told in ${symbolOf(said)}`,
+      })),
+  )
+  if (kind === 'temperature') return mixed
   // No mix-up of units turns a pressure or a flow round.
   if (told <= 0) return []
-  const all = Object.entries(UNITS[kind] ?? {})
-  const thousands = [
+  return [
+    ...mixed,
     { value: told * 1000, because: 'the thousands were left out' },
     { value: told / 1000, because: 'it was told a thousand times too large' },
   ]
-  const mixed = all.flatMap(([read, size]) =>
-    all
-      .filter(([, other]) => Math.abs(Math.log(size / other)) > NEARLY_THE_SAME)
-      .map(([said, other]) => ({
-        value: (told * size) / other,
-        because: `it was read in ${read} and told in ${said}`,
-      })),
-  )
-  return [...mixed, ...thousands]
+}
+
+function apart(one: string, other: string): boolean {
+  const [first, second] = [unitOf(one), unitOf(other)]
+  return first.offset !== second.offset || Math.abs(Math.log(first.factor / second.factor)) > NEARLY_THE_SAME
 }
 
 /** Weights of all single causes at all severities, by how often they are met and by what else was told. */
-function weightsBy(knowledge: Knowledge, others: readonly Observation[]): Float64Array {
-  const { signatures, weights, faults } = knowledge
-  const { predictions, causes } = rowsOf(signatures, true)
+function weightsBy(knowledge: Knowledge, others: readonly Observation[], rows: Rows): Float64Array {
+  const { weights, faults } = knowledge
+  const { predictions, causes } = rows
   const logs = new Float64Array(predictions.length)
   logs[0] = Math.log(weights.healthy)
   for (const { fault, from, count } of causes) {
@@ -87,7 +82,7 @@ function weightsBy(knowledge: Knowledge, others: readonly Observation[]): Float6
     logs.fill(Math.log(weights.frequency[frequency] / count), from, from + count)
   }
   for (const { ofSingles } of evidenceOf(knowledge, others)) {
-    const column = ofSingles(rowsOf(signatures, true))
+    const column = ofSingles(rows)
     column.forEach((log, row) => (logs[row] = (logs[row] ?? 0) + log))
   }
   const best = logs.reduce((largest, log) => Math.max(largest, log), -Infinity)
@@ -95,8 +90,12 @@ function weightsBy(knowledge: Knowledge, others: readonly Observation[]): Float6
 }
 
 /** How likely a reading is in its order of magnitude, over all causes. */
-function weightOf(knowledge: Knowledge, item: ReadingItem, weights: Float64Array): number {
-  const { predictions } = rowsOf(knowledge.signatures, true)
+function weightOf(
+  knowledge: Knowledge,
+  item: ReadingItem,
+  { predictions }: Rows,
+  weights: Float64Array,
+): number {
   let sum = 0
   weights.forEach((weight, row) => {
     const prediction = predictions[row]
@@ -111,6 +110,7 @@ function weightOf(knowledge: Knowledge, item: ReadingItem, weights: Float64Array
  * @param knowledge of the circuit
  * @param told the reading [SI]
  * @param others all else that was told
+ * @param rows of the single causes
  * @returns the likeliest other value, where it is likelier than that the reading is right; else nothing
  * @source common practice (how often units are mixed up)
  */
@@ -118,6 +118,7 @@ export function mixUpOf(
   knowledge: Knowledge,
   told: Reading,
   others: readonly Observation[],
+  rows: Rows,
 ): MixUp | undefined {
   const item = itemOf(knowledge, told)
   if (item?.from !== 'reading') return undefined
@@ -128,13 +129,16 @@ export function mixUpOf(
   const kind = readings[item.place]?.kind
   const [least, largest] = [sound - ORDINARY * deviation, sound + ORDINARY * deviation]
   const meant = kind
-    ? mixUpsOf(told.value, kind).filter(({ value }) => value >= least && value <= largest)
+    ? mixUpsOf(told.value, kind, told.unit).filter(({ value }) => value >= least && value <= largest)
     : []
   if (meant.length === 0) return undefined
-  const weights = weightsBy(knowledge, others)
-  const asTold = weightOf(knowledge, item, weights)
+  const weights = weightsBy(knowledge, others, rows)
+  const asTold = weightOf(knowledge, item, rows, weights)
   const [best] = meant
-    .map((one) => ({ one, weight: HOW_OFTEN * weightOf(knowledge, { ...item, value: one.value }, weights) }))
+    .map((one) => ({
+      one,
+      weight: HOW_OFTEN * weightOf(knowledge, { ...item, value: one.value }, rows, weights),
+    }))
     .toSorted((a, b) => b.weight - a.weight)
   return best && best.weight > asTold ? best.one : undefined
 }

@@ -21,7 +21,7 @@ export interface ProposedCheck {
 
 export interface NextCheck {
   readonly proposals: readonly ProposedCheck[]
-  /** Why the engine is not to be run to learn more. */
+  /** That the engine, or the pump too, is not to be run to learn more, and why. */
   readonly doNotRun?: string
 }
 
@@ -104,14 +104,14 @@ function against(
     const check = checks.find((one) => one.id === id)
     const find = check?.finds[Number(String(value).replace('find-', '')) - 1]
     if (check && find?.faults.some((fault) => notWith.faults.includes(fault)))
-      return `${check.label}: with what was found`
+      return `${check.label}: what was found forbids it.`
     if (notWith.told[id]?.includes(String(value)))
-      return `${observables[id]?.label ?? id}: with what was told`
+      return `${observables[id]?.label ?? id}: what was told forbids it.`
   }
   const likely = causes.filter(({ fault }) => notWith.faults.includes(fault))
   const share = likely.reduce((sum, one) => sum + one.share, 0)
   if (share < UNSAFE_FROM) return undefined
-  return `${faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''}: as long as this may be the cause`
+  return `${faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''}: this may be the cause.`
 }
 
 /** In which states the plant may be brought to learn more, and why not in all. */
@@ -125,12 +125,12 @@ function safeStates(
   if (noPump !== undefined)
     return {
       states: ['stopped'],
-      doNotRun: `${noPump}, neither the engine nor the fuel pump is run to learn more.`,
+      doNotRun: `Run neither the engine nor the fuel pump to learn more. ${noPump}`,
     }
   const noEngine = against(knowledge, doNotRun, ranking, told)
   return noEngine === undefined
     ? { states: plantStates }
-    : { states: STANDING, doNotRun: `${noEngine}, the engine is not run to learn more.` }
+    : { states: STANDING, doNotRun: `Do not run the engine to learn more. ${noEngine}` }
 }
 
 /**

@@ -1,5 +1,6 @@
 import { operatingStates, type OperatingState } from '../circuit/types.ts'
 import type { KindId } from '../quantity/types.ts'
+import { exhaustWords, readingWords } from './in-words.ts'
 import { observableId } from './items.ts'
 import type { Knowledge } from './types.ts'
 
@@ -8,11 +9,14 @@ export interface Tellable {
   readonly id: string
   readonly label: string
   readonly states: readonly OperatingState[]
-  /** Ids of values with what they mean; none for a reading. */
+  /** Ids of values with what they mean; for a reading the words that stand for its figure. */
   readonly values?: Readonly<Record<string, string>>
   readonly kind?: KindId
   readonly accuracy?: number
 }
+
+/** What a hand says of a line through which fuel passes, or not. */
+export const feltWords = { passes: 'Warm as the fuel, or with a hum.', still: 'Cool and still.' } as const
 
 function readingsOf({ signatures, observables }: Knowledge): Tellable[] {
   const found = new Map<string, Tellable>()
@@ -21,7 +25,9 @@ function readingsOf({ signatures, observables }: Knowledge): Tellable[] {
       const observable = observables[observableId(id)]
       if (observable?.from !== 'reading' || !observable.states.includes(state)) continue
       const before = found.get(id)
-      found.set(id, { id, label, kind, accuracy, states: [...(before?.states ?? []), state] })
+      // Which cylinder it is can only be told by a figure.
+      const values = observableId(id) === id ? { values: readingWords } : {}
+      found.set(id, { id, label, kind, accuracy, states: [...(before?.states ?? []), state], ...values })
     }
   return [...found.values()]
 }
@@ -38,7 +44,7 @@ function checksOf({ checks, signatures }: Knowledge): Tellable[] {
             id,
             label,
             states: operatingStates.filter((state) => check.states.includes(state)),
-            values: { passes: 'Warm as the fuel, or with a hum.', still: 'Cool and still.' },
+            values: feltWords,
           },
         ]
       if (check.finds.length === 0) return []
@@ -58,6 +64,8 @@ export function tellables(knowledge: Knowledge): Tellable[] {
   const chosen = Object.entries(observables).flatMap(([id, observable]): Tellable[] => {
     const { label, circuits } = observable
     if (observable.from === 'reading' || !circuits.includes(signatures.circuit)) return []
+    if (observable.from === 'exhausts')
+      return [{ id, label, states: observable.states, values: exhaustWords }]
     const states = observable.from === 'glass' ? observable.states : []
     return [{ id, label, states, values: observable.values }]
   })

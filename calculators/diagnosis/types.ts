@@ -30,13 +30,19 @@ export interface ReadingObservable extends CommonObservable {
   readonly together?: 'multiply' | undefined
 }
 
+/** What a person says of the exhausts of all cylinders together, without their figures. */
+export interface ExhaustsObservable extends CommonObservable {
+  readonly from: 'exhausts'
+  readonly states: readonly OperatingState[]
+}
+
 /** What a person tells and the model does not give: sounds, smoke, smell, leaks, history. */
 export interface ToldObservable extends CommonObservable {
   readonly from: 'told'
   readonly values: Words
 }
 
-export type Observable = GlassObservable | ReadingObservable | ToldObservable
+export type Observable = GlassObservable | ReadingObservable | ExhaustsObservable | ToldObservable
 
 /** Shares with which each value is told. */
 type Shares = Readonly<Record<string, number>>
@@ -139,8 +145,10 @@ export interface Observation {
   /** Id of a glass, a reading, a told observable, or of a check that was made. */
   readonly id: string
   readonly state?: OperatingState
-  /** Id of a value, or a reading. [SI] */
+  /** Id of a value, a reading [SI], or a word for it: 'lower', 'usual', 'higher'. */
   readonly value: string | number
+  /** Unit in which a reading was told, where it is known. */
+  readonly unit?: string
   /** That the person was asked whether the unit is right, and said that it is. */
   readonly sure?: boolean
 }

@@ -1,5 +1,7 @@
 import type { RankedGroup } from './groups.ts'
+import type { Item } from './items.ts'
 import type { Ranking } from './rank.ts'
+import { FITS_WELL, NOTHING_FITS } from './unexplained.ts'
 
 /** From this share on one thing is said to be so. */
 const LIKELY = 0.5
@@ -9,25 +11,38 @@ const LIKELY = 0.5
  * @param ranking that was made
  * @param groups of its causes
  * @param doubts how many things were told that cannot be right
+ * @param unexplained what no cause explains, or not together with the rest
  */
 export function verdictOf(
-  { items, causes, pairs, healthy, unknown }: Ranking,
+  ranking: Ranking,
   groups: readonly RankedGroup[],
   doubts: number,
+  unexplained: readonly Item[],
 ): string {
+  const { items, unknown } = ranking
   if (doubts > 0)
-    return 'Something that was told cannot be right: answer the questions first. The order below leaves it out.'
-  if (items.length === 0) return 'Nothing was told yet: the order is only that of how often causes are met.'
-  if (unknown >= LIKELY)
-    return 'Nothing here fits: what was told agrees with no cause in the list. Check the readings, and think of others.'
+    return 'Something that was told cannot be right. Answer the questions first; the order leaves it out.'
+  if (items.length === 0) return 'Nothing was told yet. The order is that of how often each cause is met.'
+  if (unexplained.length === 1 && unknown >= FITS_WELL)
+    return 'One thing that was told goes with no cause in the list. Look at it again; if it is a gauge, check its unit and compare it with another gauge.'
+  if (unknown >= NOTHING_FITS)
+    return 'Nothing here fits: no cause in the list explains all that was told. Look again at what is named here. If it stands, think of a cause that is not in the list.'
+  if (unexplained.length > 1)
+    return 'Some of what was told does not go together. Look again at what is named here before you trust the order.'
+  const also =
+    unexplained.length === 1 ? ' One thing that was told does not go with it: look at it again.' : ''
+  return `${ofCauses(ranking, groups)}${also}`
+}
+
+function ofCauses({ healthy, causes, pairs }: Ranking, groups: readonly RankedGroup[]): string {
   if (healthy.share >= LIKELY) return 'What was told is what a sound plant shows.'
   const [first] = causes
   const [pair] = pairs
-  if (pair && pair.share >= LIKELY) return 'Two causes together account for it best.'
+  if (pair && pair.share >= LIKELY) return 'Two causes together explain it best.'
   if (first && first.share >= LIKELY)
-    return 'One cause stands out; confirm it before anything is taken apart.'
+    return 'One cause stands out. Confirm it before anything is taken apart.'
   const [group] = groups
   if (group && group.share >= LIKELY)
-    return 'It is one of a few causes that no reading tells apart; the checks beside them do.'
-  return 'Several causes are left; the next check is chosen to tell them apart.'
+    return 'It is one of a few causes that no reading tells apart. The checks named with them do.'
+  return 'Several causes are left. The next check is chosen to tell them apart.'
 }

@@ -36,6 +36,7 @@ function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause
     ...(cause.cylinder === undefined ? {} : { likelyCylinder: cause.cylinder }),
     reasons: reasonsOf(ranking, cause.alone).map(({ item, weight, words }) => ({
       observation: item.label,
+      told: item.observation.value,
       says: words,
       weight: digits(weight),
     })),
@@ -51,19 +52,20 @@ const printedGroup = ({ causes, share, separating }: RankedGroup) => ({
   whatTellsThemApart: separating.map(({ id, label }) => ({ check: id, label })),
 })
 
-function printedDoubt(knowledge: Knowledge, { observation, says, perhaps }: Doubt) {
+function printedDoubt(knowledge: Knowledge, { observation, says, limit, perhaps }: Doubt) {
   const { id, state, value } = observation
-  if (!perhaps || state === undefined) return { id, state, value, says, asks: 'Which is right?' }
-  const kind = knowledge.signatures.states[state].readings.find((one) => one.id === id)?.kind
-  if (!kind) return { id, state, value, says }
-  const text = formatForSystem(perhaps.value, kind, 'si')
+  const kind =
+    state && knowledge.signatures.states[state].readings.find((one) => one.id === id && one.kind)?.kind
+  if (state === undefined || kind === undefined) return { id, state, value, says, asks: 'Which is right?' }
+  const inWords = (one: number): string => formatForSystem(one, kind, 'si')
+  const meant = perhaps && `Did you mean ${inWords(perhaps.value)}? So it would be if ${perhaps.because}. `
   return {
     id,
     state,
     value,
     unit: kindOf(kind).siUnit,
-    says,
-    asks: `Did you mean ${text}? So it would be if ${perhaps.because}. If it is right as it stands, tell it with "sure": true.`,
+    says: limit === undefined ? says : `${says} The limit is about ${inWords(limit)}.`,
+    asks: `${meant ?? 'What does the gauge show, and in which unit? '}If it is right as it stands, tell it with "sure": true.`,
   }
 }
 
@@ -97,12 +99,23 @@ async function answerTo(text: string): Promise<Answer> {
   const now = nowOf(given['now'])
   const knowledge = knowledgeOf(whichCircuit(given))
   const observations = await readObservations(knowledge, given['observations'])
-  const { doubts, ranking, groups, verdict, next } = diagnose(knowledge, observations, checkStates(), now)
+  const { doubts, ranking, groups, unexplained, verdict, next } = diagnose(
+    knowledge,
+    observations,
+    checkStates(),
+    now,
+  )
   return {
     json: {
       verdict,
       advice: 'Advice to a qualified person; the engine maker’s manual comes first.',
       questions: doubts.map((doubt) => printedDoubt(knowledge, doubt)),
+      notExplained: unexplained.map(({ label, observation: { id, state, value: told } }) => ({
+        id,
+        state,
+        value: told,
+        label,
+      })),
       causes: ranking.causes
         .filter(({ share }, place) => place < SHOWN_CAUSES && share >= SHOWN_FROM)
         .map((cause) => printedCause(knowledge, ranking, cause)),

@@ -53,13 +53,23 @@ export async function readNumber(
   value: unknown,
   kind: KindId,
 ): Promise<number> {
-  if (typeof value === 'number') return value
+  return (await readWithUnit(field, label, value, kind)).si
+}
+
+/** The same with the unit in which it was told; a number alone tells of none. */
+export async function readWithUnit(
+  field: string,
+  label: string,
+  value: unknown,
+  kind: KindId,
+): Promise<{ readonly si: number; readonly unit?: string }> {
+  if (typeof value === 'number') return { si: value }
   const { siUnit } = kindOf(kind)
   const number = `a number in ${siUnit === '1' ? 'SI' : siUnit}, or a text with a unit`
   if (typeof value !== 'string') throw new RefusedInput(field, `${label} is ${typeOf(value)}`, number)
   const reading = await readQuantity(value, kind, siUnit)
   if (!reading.ok) throw new RefusedInput(field, `${label}: ${reading.reason}`, reading.accepted)
-  return reading.si
+  return { si: reading.si, unit: reading.unit }
 }
 
 async function readRow(id: string, input: Extract<Input, { type: 'table' }>, row: unknown, index: number) {

@@ -3,7 +3,7 @@ import { tellables, type Tellable } from '../diagnosis/tellables.ts'
 import type { Knowledge, Observation } from '../diagnosis/types.ts'
 import { nearest } from '../faults/nearest.ts'
 import { quoted } from './command.ts'
-import { isRecord, readNumber, RefusedInput, typeOf } from './read-inputs.ts'
+import { isRecord, readWithUnit, RefusedInput, typeOf } from './read-inputs.ts'
 
 const FIELDS = ['id', 'state', 'value', 'sure']
 
@@ -28,14 +28,24 @@ function stateOf(field: string, known: Tellable, given: unknown): OperatingState
   return state
 }
 
-async function valueOf(field: string, known: Tellable, value: unknown): Promise<string | number> {
-  if (known.kind !== undefined) {
-    const read = await readNumber(`${field}.value`, known.label, value, known.kind)
-    if (Number.isFinite(read)) return read
-    throw new RefusedInput(`${field}.value`, `${known.label} is ${String(read)}`, 'a finite number')
-  }
+async function valueOf(
+  field: string,
+  known: Tellable,
+  value: unknown,
+): Promise<Pick<Observation, 'value' | 'unit'>> {
   const values = Object.keys(known.values ?? {})
-  if (typeof value === 'string' && values.includes(value)) return value
+  if (typeof value === 'string' && values.includes(value)) return { value }
+  if (known.kind !== undefined) {
+    const { si, ...told } = await readWithUnit(`${field}.value`, known.label, value, known.kind).catch(
+      (error: unknown) => {
+        if (!(error instanceof RefusedInput) || values.length === 0) throw error
+        const { reason, accepted } = error.refusal
+        throw new RefusedInput(`${field}.value`, reason, `${accepted}, or a word: ${values.join(', ')}`)
+      },
+    )
+    if (Number.isFinite(si)) return { value: si, ...told }
+    throw new RefusedInput(`${field}.value`, `${known.label} is ${String(si)}`, 'a finite number')
+  }
   throw new RefusedInput(
     `${field}.value`,
     `${known.label}: ${typeof value === 'string' ? quoted(value) : typeOf(value)} is no value of it`,
@@ -85,13 +95,13 @@ export async function readObservations(knowledge: Knowledge, given: unknown): Pr
         `near it: ${nearest(id, ids).join(', ')}; all are listed by \`observations\``,
       )
     const state = stateOf(field, found, one['state'])
-    const value = await valueOf(field, found, one['value'])
+    const told = await valueOf(field, found, one['value'])
     const { sure } = one
     if (sure !== undefined && typeof sure !== 'boolean')
       throw new RefusedInput(`${field}.sure`, `sure is ${typeOf(sure)}`, 'true or false')
     read.push({
       id,
-      value,
+      ...told,
       ...(state === undefined ? {} : { state }),
       ...(sure === undefined ? {} : { sure }),
     })

@@ -52,6 +52,12 @@ export function valuesOf(path: string, entry: string): string[] {
   return Object.keys(data[entry]?.values ?? {})
 }
 
+/** A text under one entry of a YAML file; empty where there is none. */
+export function textUnder(path: string, entry: string, field: string): string {
+  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, Record<string, unknown>>
+  return String(data[entry]?.[field] ?? '')
+}
+
 /** A text at the top of one YAML file: the circuit of a plant, say. */
 export function textIn(path: string, field: string): string {
   const data = yamlOf(path) as Record<string, unknown>

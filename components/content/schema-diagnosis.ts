@@ -1,7 +1,9 @@
 import { z } from 'astro/zod'
 import { operatingStates } from '../../calculators/circuit/types.ts'
 import { circuitId, faultId, list, oneOf, sentence, text } from './fields.ts'
-import { idsOfFile, valuesOf } from './ids.ts'
+import { exhaustWords, readingWords } from '../../calculators/diagnosis/in-words.ts'
+import { feltWords } from '../../calculators/diagnosis/tellables.ts'
+import { idsOfFile, textUnder, valuesOf } from './ids.ts'
 
 const share = z.number().min(0).max(1)
 const common = {
@@ -50,10 +52,13 @@ const reading = z.strictObject({
   together: z.literal('multiply').optional(),
 })
 
+/** The exhausts of all cylinders, told in words. */
+const exhausts = z.strictObject({ from: z.literal('exhausts'), ...common, states })
+
 const toldObservable = z.strictObject({ from: z.literal('told'), ...common, values })
 
 /** Something that a person sees, reads or tells; the key is its id. */
-export const observable = z.union([glass, reading, toldObservable])
+export const observable = z.union([glass, reading, exhausts, toldObservable])
 
 const shares = z
   .record(z.string(), z.number().gt(0).lt(1))
@@ -137,24 +142,41 @@ const asked = z.strictObject({
   state: z.enum(operatingStates).optional(),
 })
 
+const WORDS_FOR: Readonly<Record<string, readonly string[]>> = {
+  reading: Object.keys(readingWords),
+  exhausts: Object.keys(exhaustWords),
+}
+
+/** Values of an observation, of a word for a reading, or of what a hand feels. */
+function valuesGiven(id: string): readonly string[] {
+  const own = valuesOf('diagnosis/observations.yaml', id)
+  if (own.length > 0) return own
+  const from = WORDS_FOR[textUnder('diagnosis/observations.yaml', id, 'from')]
+  return from ?? Object.keys(feltWords)
+}
+
+const given = z.array(
+  asked.extend({ value: text }).superRefine(({ id, value }, context) => {
+    const known = valuesGiven(id)
+    if (!known.includes(value))
+      context.addIssue({
+        code: 'custom',
+        path: ['value'],
+        message: `«${value}» is no value of «${id}»; allowed: ${known.join(', ')}`,
+      })
+  }),
+)
+
 /** What a symptom is as something that a person tells; the key is the id of the symptom. */
 export const start = z
   .strictObject({
-    given: z
-      .array(
-        asked.extend({ value: text }).superRefine(({ id, value }, context) => {
-          const values = valuesOf('diagnosis/observations.yaml', id)
-          if (!values.includes(value))
-            context.addIssue({
-              code: 'custom',
-              path: ['value'],
-              message: `«${value}» is no value of «${id}»; allowed: ${values.join(', ')}`,
-            })
-        }),
-      )
-      .default([]),
+    given: given.default([]),
+    either: z
+      .array(z.strictObject({ words: text, given: given.min(1) }))
+      .min(2)
+      .optional(),
     ask: z.array(asked).default([]),
   })
-  .refine(({ given, ask }) => given.length + ask.length > 0, {
-    error: 'nothing is given and nothing asked; allowed: at least one of the two',
+  .refine(({ given: all, either = [] }) => all.length + either.length > 0, {
+    error: 'nothing is given; allowed: given, either with at least two ways, or both',
   })

@@ -73,6 +73,12 @@ export const check = z
         path: ['states'],
         message: 'a stopped plant shows no reading and no glass; allowed: priming, idle, part, full',
       })
+    if (data.kind === 'spanner' && !data.states.every((state) => state === 'stopped' || state === 'priming'))
+      context.addIssue({
+        code: 'custom',
+        path: ['states'],
+        message: 'a spanner is put to a plant whose engine runs; allowed: stopped, priming',
+      })
   })
 
 const hiddenFault = z.strictObject({

@@ -22,6 +22,13 @@ export const sign = z.union([
     /** Words of which the return glass's description holds one, and in health does not. */
     returnGlass: some,
     in: inStates,
+    /** States in which the glass is as in health all the same: clear while priming, say. */
+    asInHealth: z.array(z.enum(states)).default([]),
+  }),
+  z.strictObject({
+    /** Words of which the bypass glass's description holds one, and in health does not. */
+    bypassGlass: some,
+    in: inStates,
   }),
   z.strictObject({
     /** Words of which a remark of the model holds one, and in health does not. */

@@ -105,7 +105,7 @@ export function Finder({ htmlId, offer, circuits }: Props) {
   }
   const order = () => {
     write()
-    return workOrderOf(offer, specs, state, causes, new Date(), location.href)
+    return workOrderOf(offer, specs, state, { causes, next }, new Date(), location.href)
   }
   const start = offer.starts[state.from]
   const shared: FinderShared = { htmlId, offer, specs, asked, state, found: causes, next, send }
@@ -166,7 +166,7 @@ export function Finder({ htmlId, offer, circuits }: Props) {
       </div>
       <ResultBar {...shared} />
       <Spoken {...shared} touched={touched} current={status === 'ready'} />
-      <PrintedWorkOrder order={workOrderOf(offer, specs, state, causes, today, '')} />
+      <PrintedWorkOrder order={workOrderOf(offer, specs, state, { causes, next }, today, '')} />
     </div>
   )
 }
@@ -239,6 +239,7 @@ function spokenFindings(
   const proposed = next?.checks.find(({ check: id }) => !state.skipped.includes(id))
   const check = offer.checks.find(({ id }) => id === proposed?.check)
   const doubts = found.doubts.length > 0 ? `${found.verdict} ` : ''
+  const stop = next?.doNotRun === undefined ? '' : `${next.doNotRun} `
   const cause = first === undefined ? '' : `First cause: ${rowInWords(first)}, ${first.percent} per cent.`
-  return `${doubts}${cause}${check === undefined ? '' : ` Next check: ${checkInWords(offer, check, proposed?.state)}.`}`
+  return `${stop}${doubts}${cause}${check === undefined ? '' : ` Next check: ${checkInWords(offer, check, proposed?.state)}.`}`
 }

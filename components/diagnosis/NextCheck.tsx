@@ -57,16 +57,11 @@ export function NextCheck(shared: FinderShared) {
       <h2 id={`${htmlId}-next-heading`} ref={heading} tabIndex={-1}>
         {check === undefined ? 'Next check' : `Next check: ${checkInWords(offer, check, next?.state)}`}
       </h2>
-      {found.doNotRun !== undefined && (
-        <p class="do-not-run">
-          <strong>Do not run the engine to learn more.</strong> {found.doNotRun}
-        </p>
-      )}
       {next === undefined || check === undefined ? (
         <p>
           {state.skipped.length > 0
             ? 'No other check is worth its time.'
-            : 'No check is expected to tell more that is worth its time. Confirm the first cause.'}
+            : 'No other check is worth its time. Confirm the first cause.'}
         </p>
       ) : (
         // It only watches whether somebody is still at work in it.
@@ -89,7 +84,7 @@ export function NextCheck(shared: FinderShared) {
             <strong>{inMinutes(next.minutes)}</strong>{' '}
             {next.state === state.now
               ? offer.states[next.state].title.toLowerCase()
-              : `with bringing the plant to: ${offer.states[next.state].title.toLowerCase()}`}
+              : `with the time to go from ${offer.states[state.now].title.toLowerCase()} to ${offer.states[next.state].title.toLowerCase()}`}
           </p>
           <PlantNow {...shared} />
           <CautionLinks

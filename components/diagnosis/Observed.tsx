@@ -10,11 +10,13 @@ import { accuracyText } from './words.ts'
 /** What is told at any time, by where one looks for it and in the order of asking; what has no group is in the last. */
 const groups: readonly { readonly title: string; readonly ids: readonly string[] }[] = [
   { title: 'After standing overnight', ids: ['standing'] },
-  { title: 'Sounds, smoke, smell, leaks', ids: ['sounds', 'smoke', 'smell', 'leaks'] },
+  { title: 'Sounds, running, smoke, smell, leaks', ids: ['sounds', 'running', 'smoke', 'smell', 'leaks'] },
 ]
 const LAST = 'History, tank and weather'
 /** The glass that tells most stands first. */
 const FIRST_GLASS = 'return-glass'
+/** What is told of all exhausts in words, before the figures of each. */
+const ALL_EXHAUSTS = 'exhausts'
 
 interface Props extends FinderShared {
   /** State whose glasses and gauges are open. */
@@ -73,7 +75,7 @@ function GlassesAndGauges({ when, choose, ...shared }: Props) {
   const inState = (state: OperatingState) =>
     offer.questions.filter(({ id, states }) => states.includes(state) && !checks.has(id))
   const here = inState(when)
-  const exhausts = here.filter(isExhaust)
+  const exhausts = here.filter((one) => isExhaust(one) || one.id === ALL_EXHAUSTS)
   const question = (id: string) => {
     const one = asked.get(keyOf(id, when))
     return one && <Question key={one.key} {...shared} place={htmlId} one={one} />
@@ -105,7 +107,7 @@ function GlassesAndGauges({ when, choose, ...shared }: Props) {
         </div>
       </fieldset>
       {here
-        .filter(({ kind }) => kind === undefined)
+        .filter(({ id, kind }) => kind === undefined && id !== ALL_EXHAUSTS)
         .toSorted((a, b) => Number(b.id === FIRST_GLASS) - Number(a.id === FIRST_GLASS))
         .map(({ id }) => question(id))}
       <details class="observed-group" open={read(gauges, when) > 0}>
@@ -118,10 +120,11 @@ function GlassesAndGauges({ when, choose, ...shared }: Props) {
       {exhausts.length > 0 && (
         <details class="observed-group" open={read(exhausts, when) > 0}>
           <summary>
-            Exhaust of each cylinder
+            Exhausts of the cylinders
             <Count of={read(exhausts, when)} />
           </summary>
-          <div class="gauges">{exhausts.map(({ id }) => question(id))}</div>
+          {question(ALL_EXHAUSTS)}
+          <div class="gauges">{exhausts.filter(isExhaust).map(({ id }) => question(id))}</div>
         </details>
       )}
       <Instruments {...shared} />

@@ -1,4 +1,5 @@
 import { formatIn } from '../../calculators/quantity/format.ts'
+import type { KindId } from '../../calculators/quantity/types.ts'
 import { fromSI } from '../../calculators/quantity/units.ts'
 import { Field } from '../calculator/Field.tsx'
 import type { Action } from '../calculator/state.ts'
@@ -26,7 +27,7 @@ function Choice({ place, one, offer, state, send, chosen }: Props) {
   const id = fieldId(place, key)
   const now = state.said[key]
   return (
-    <fieldset class="question">
+    <fieldset class="question" id={id} tabIndex={-1}>
       <legend class="question-label">
         {askedInWords(offer, one)}
         {now === undefined && <span class="not-looked">not looked at</span>}
@@ -53,7 +54,41 @@ function Choice({ place, one, offer, state, send, chosen }: Props) {
   )
 }
 
-function Gauge({ place, one, offer, specs, state, send, found }: Props) {
+type InWordsProps = Pick<Props, 'one' | 'offer' | 'send'> & { chosen: Props['chosen'] | undefined } & {
+  said: string | undefined
+}
+
+/** For who did not note the figure: a word for the gauge. Pressed again it is taken back. */
+function InWords({ one, offer, said, send, chosen }: InWordsProps) {
+  const { key, question } = one
+  const words = Object.entries(question.values ?? {})
+  if (words.length === 0) return null
+  return (
+    <ul class="in-words" aria-label={`${askedInWords(offer, one)}, without a figure`}>
+      {words.map(([value, text]) => (
+        <li key={value}>
+          <button
+            type="button"
+            class="choice-button"
+            aria-pressed={value === said}
+            onClick={() => {
+              send({ type: 'say', key, value: value === said ? undefined : value })
+              if (value !== said) chosen?.()
+            }}
+          >
+            {text.replace(/ than usual\.$|\.$/, '')}
+          </button>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+/** Three digits of it are enough for what hangs on the weather. */
+const limitText = (limit: number, kind: KindId, unit: string): string =>
+  formatIn(limit, kind, unit, { digits: 3 })
+
+function Gauge({ place, one, offer, specs, state, send, found, chosen }: Props) {
   const { key, question } = one
   const [spec, field] = [specs[key], state.gauges.fields[key]]
   if (spec === undefined || field === undefined) return null
@@ -73,9 +108,15 @@ function Gauge({ place, one, offer, specs, state, send, found }: Props) {
         problem={refused && { label: named.label, read: text, ...refused }}
         send={change}
       />
+      <InWords one={one} offer={offer} said={state.said[key]} send={send} chosen={chosen} />
       {doubt && (
         <div class="doubt" role="alert">
-          <p>{doubt.says} The causes below leave it out until it is right.</p>
+          <p>
+            {doubt.says}
+            {doubt.limit !== undefined &&
+              ` The limit is about ${limitText(doubt.limit, spec.kind, field.unit)}.`}{' '}
+            The order of the causes leaves it out until it is right.
+          </p>
           {perhaps && (
             <button
               type="button"

@@ -20,7 +20,7 @@ const FAILED =
 
 /** Causes in order with their shares. */
 export function Results({ status, again, show, ...shared }: Props) {
-  const { offer, found, htmlId } = shared
+  const { offer, found, next, htmlId } = shared
   const rows = found === undefined ? [] : shownRows(offer, found)
   return (
     <section class="found-causes" aria-labelledby={`${htmlId}-causes`} data-status={status}>
@@ -41,8 +41,19 @@ export function Results({ status, again, show, ...shared }: Props) {
         )
       ) : (
         <>
+          {next?.doNotRun !== undefined && (
+            <p class="do-not-run">
+              <strong>{next.doNotRun}</strong>
+            </p>
+          )}
           <p class="finder-verdict">{found.verdict}</p>
-          <Doubts {...shared} show={show} />
+          <LookAgain
+            {...shared}
+            title="Cannot be right"
+            keys={found.doubts.map(({ key }) => key)}
+            show={show}
+          />
+          <LookAgain {...shared} title="Look again at" keys={found.unexplained} show={show} />
           <ol class="cause-rows">
             {rows
               .filter(({ ranked }) => ranked)
@@ -86,23 +97,31 @@ export function Results({ status, again, show, ...shared }: Props) {
   )
 }
 
-/** What cannot be right, with the way to its field, where it is asked about. */
-function Doubts({ offer, asked, specs, state, found, show }: FinderShared & Pick<Props, 'show'>) {
-  const doubted = found?.doubts.flatMap(({ key }) => asked.get(key) ?? []) ?? []
+interface LookAgainProps extends FinderShared, Pick<Props, 'show'> {
+  title: string
+  keys: readonly string[]
+}
+
+/** What is to be looked at again, with the way to its field. */
+function LookAgain({ offer, asked, specs, state, title, keys, show }: LookAgainProps) {
+  const doubted = keys.flatMap((key) => asked.get(key) ?? [])
   if (doubted.length === 0) return null
   return (
-    <ul class="doubts">
-      {doubted.map((one) => (
-        <li key={one.key}>
-          <span>
-            {askedInWords(offer, one)}: {answerInWords(specs, state, one)}
-          </span>
-          <button type="button" onClick={() => show(one.key)}>
-            To the field
-          </button>
-        </li>
-      ))}
-    </ul>
+    <div class="doubts">
+      <p>{title}:</p>
+      <ul>
+        {doubted.map((one) => (
+          <li key={one.key}>
+            <span>
+              {askedInWords(offer, one)}: {answerInWords(specs, state, one)}
+            </span>
+            <button type="button" onClick={() => show(one.key)}>
+              Go to it
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
   )
 }
 

@@ -100,7 +100,7 @@ function placeIn(inOrder: readonly string[], id: string): number {
 
 /** The work order on paper. */
 export function PrintedWorkOrder({ order }: { order: WorkOrder }) {
-  const { circuit, day, from, seen, checks, verdict, causes, found, note } = order
+  const { circuit, day, from, seen, checks, verdict, doNotRun, lookAgain, causes, found, note } = order
   return (
     <div class="work-order">
       <dl class="work-order-head">
@@ -115,10 +115,16 @@ export function PrintedWorkOrder({ order }: { order: WorkOrder }) {
           </>
         )}
       </dl>
+      {doNotRun !== '' && (
+        <p class="do-not-run">
+          <strong>{doNotRun}</strong>
+        </p>
+      )}
       <Answers title="What was seen and read" lines={seen} />
       <Answers title="Checks made" lines={checks} />
+      {lookAgain.length > 0 && <Answers title="To be looked at again" lines={lookAgain} />}
       <h2>Causes in order</h2>
-      <p>{verdict === '' ? 'Not reckoned.' : verdict}</p>
+      <p>{verdict === '' ? 'Not ranked.' : verdict}</p>
       <ol>
         {causes.map(({ words, share }) => (
           <li key={words}>

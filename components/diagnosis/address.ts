@@ -82,11 +82,10 @@ function readAnswer(
   if (asked === undefined && spec === undefined)
     return `Read ${quote(key)}, which cannot be told of this circuit, or no longer by this name. It was left out.`
   const label = asked?.question.label ?? spec?.label ?? key
-  if (spec === undefined) {
-    const values = asked?.question.values ?? {}
-    if (Object.hasOwn(values, value)) return { ...before, said: { ...before.said, [key]: value } }
+  const values = asked?.question.values ?? {}
+  if (Object.hasOwn(values, value)) return { ...before, said: { ...before.said, [key]: value } }
+  if (spec === undefined)
     return `${label}: read ${quote(value)}; accepted: ${Object.keys(values).join(', ')}. It was left as not looked at.`
-  }
   if (value.length > LONGEST_TEXT)
     return `${label}: read ${value.length} characters; accepted: at most ${LONGEST_TEXT}. It was left empty.`
   const usual = before.gauges.fields[key]?.unit ?? spec.usualUnit

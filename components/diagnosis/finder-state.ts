@@ -82,8 +82,11 @@ export function apply(specs: FieldSpecs, state: FinderState, action: FinderActio
   switch (action.type) {
     case 'say': {
       const { [action.key]: _, ...others } = state.said
+      // A gauge is told by a figure or by a word.
+      const gauges = applyToFields(specs, state.gauges, { type: 'type', field: action.key, text: '' })
       return {
         ...state,
+        gauges: Object.hasOwn(state.gauges.fields, action.key) ? gauges : state.gauges,
         said: action.value === undefined ? others : { ...others, [action.key]: action.value },
       }
     }
@@ -91,7 +94,11 @@ export function apply(specs: FieldSpecs, state: FinderState, action: FinderActio
       const { action: change } = action
       // Another text is another reading: nobody has said that it is right.
       const sure = change.type === 'type' ? state.sure.filter((key) => key !== change.field) : state.sure
-      return { ...state, sure, gauges: applyToFields(specs, state.gauges, change) }
+      const said =
+        change.type === 'type' && change.text.trim() !== ''
+          ? Object.fromEntries(Object.entries(state.said).filter(([key]) => key !== change.field))
+          : state.said
+      return { ...state, sure, said, gauges: applyToFields(specs, state.gauges, change) }
     }
     case 'sure':
       return { ...state, sure: [...state.sure, action.key] }
@@ -119,10 +126,10 @@ export function observationsOf(
     const common = { id: question.id, ...(state === undefined ? {} : { state }) }
     const value = said[key]
     if (value !== undefined) return [{ ...common, value }]
-    const reading = gauges.fields[key]?.reading
-    return reading !== undefined && reading !== 'waiting' && reading.ok
-      ? [{ ...common, value: reading.si, ...(sure.includes(key) ? { sure: true } : {}) }]
-      : []
+    const field = gauges.fields[key]
+    if (field === undefined || field.reading === 'waiting' || !field.reading.ok) return []
+    const { si, unit } = field.reading
+    return [{ ...common, value: si, unit, ...(sure.includes(key) ? { sure: true } : {}) }]
   })
 }
 

@@ -11,6 +11,7 @@ import {
 } from '../../calculators/diagnosis/index.ts'
 import { nextCheck } from '../../calculators/diagnosis/next-check.ts'
 import { rank } from '../../calculators/diagnosis/rank.ts'
+import { unexplainedOf } from '../../calculators/diagnosis/unexplained.ts'
 import { verdictOf } from '../../calculators/diagnosis/verdict.ts'
 import { keyOfObservation } from './keys.ts'
 import type { FoundCauses, FoundGroup, FoundNext } from './types.ts'
@@ -70,13 +71,16 @@ export function findCauses(
   const { sound, doubts } = doubtsOf(knowledge, observations)
   const ranking = rank(knowledge, sound)
   const groups = groupsOf(knowledge, ranking)
+  const unexplained = unexplainedOf(ranking)
   const made = new Set(observations.map(({ id }) => id))
   const causes: FoundCauses = {
-    verdict: verdictOf(ranking, groups, doubts.length),
-    doubts: doubts.map(({ observation, says, perhaps }) => ({
+    verdict: verdictOf(ranking, groups, doubts.length, unexplained),
+    unexplained: unexplained.map(({ observation }) => keyOfObservation(observation)),
+    doubts: doubts.map(({ observation, says, limit, perhaps }) => ({
       key: keyOfObservation(observation),
       says,
       mayStand: mayStand(knowledge, observations, observation),
+      ...(limit === undefined ? {} : { limit }),
       ...(perhaps === undefined ? {} : { perhaps }),
     })),
     groups: groups

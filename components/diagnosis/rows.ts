@@ -44,7 +44,7 @@ export function shownRows(offer: FinderOffer, { groups, healthy, unknown }: Foun
     }),
     ...(count > 0 ? [end('others', `The other ${count} causes together`, rest)] : []),
     end('healthy', 'Nothing is wrong', healthy),
-    end('unknown', 'None of these', unknown),
+    end('unknown', 'A cause that is not in this list', unknown),
   ]
   const percents = wholePercents(rows.map(({ share }) => share))
   const all = rows.map((row, place) => ({ ...row, percent: percents[place] ?? 0 }))

@@ -34,7 +34,7 @@ export const percentText = (percent: number): string =>
 /** More is not told apart by an estimate. */
 const MOST_TIMES = 100
 
-/** How much likelier something is with a cause: 'about 4 times as likely with it as without knowing the cause'. */
+/** How much more often something is seen with a cause: 'seen about 4 times as often with this cause as among all'. */
 export function timesInWords(weight: number): string {
   const times = Math.exp(Math.abs(weight))
   const number =
@@ -42,8 +42,8 @@ export function timesInWords(weight: number): string {
       ? `more than ${MOST_TIMES}`
       : `about ${times < 3 ? Number(times.toPrecision(2)) : Math.round(times)}`
   return weight >= 0
-    ? `${number} times as likely with this cause as before the cause is known`
-    : `${number} times less likely with this cause than before the cause is known`
+    ? `seen ${number} times as often with this cause as among all`
+    : `seen ${number} times less often with this cause than among all`
 }
 
 /** A factor below two either way tells little. */

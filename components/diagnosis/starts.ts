@@ -7,6 +7,27 @@ import { circuitChoices, formOffer, questionsOf } from './load-finder.ts'
 import type { FinderOffer, StartOffer } from './types.ts'
 
 type Start = CollectionEntry<'starts'>
+type Given = Start['data']['given']
+
+/** One way from a symptom's page to the finder. */
+export interface StartLink {
+  /** What is seen, where the page holds more than one thing; else empty. */
+  readonly words: string
+  readonly href: string
+}
+
+/** What is given in each of the ways of a symptom. */
+function waysOf({ data: { given, either } }: Start): { readonly words: string; readonly given: Given }[] {
+  return (
+    either?.map((way) => ({ words: way.words, given: [...given, ...way.given] })) ?? [{ words: '', given }]
+  )
+}
+
+/** Whether a circuit can show all that is given. */
+function canTell(questions: readonly Tellable[], given: Given): boolean {
+  const known = askedOf(questions)
+  return given.every((one) => known.has(keyOf(one.id, one.state)))
+}
 
 /** Keys of what a symptom asks of a circuit; none of what the circuit does not have. */
 function keysAsked(questions: readonly Tellable[], { data }: Start): string[] {
@@ -16,15 +37,9 @@ function keysAsked(questions: readonly Tellable[], { data }: Start): string[] {
     .filter((key) => known.has(key))
 }
 
-/** Whether a circuit can show the symptom: all that is given, and one at least of what is asked. */
-function startsHere(questions: readonly Tellable[], start: Start): boolean {
-  const known = askedOf(questions)
-  const { given, ask } = start.data
-  return (
-    given.every((one) => known.has(keyOf(one.id, one.state))) &&
-    (ask.length === 0 || keysAsked(questions, start).length > 0)
-  )
-}
+/** Whether a circuit can show the symptom in one of its ways. */
+const startsHere = (questions: readonly Tellable[], start: Start): boolean =>
+  waysOf(start).some(({ given }) => canTell(questions, given))
 
 /** The symptoms from which one can start on a circuit, by id. */
 async function startsOn(questions: readonly Tellable[]): Promise<Record<string, StartOffer>> {
@@ -45,25 +60,26 @@ async function startsOn(questions: readonly Tellable[]): Promise<Record<string, 
 }
 
 /**
- * Address of the finder with a symptom given, on the first circuit that can show it.
+ * Addresses of the finder with a symptom given, each on the first circuit that can show it.
  * @param symptom its id
- * @returns nothing for a symptom that cannot be told
+ * @returns one for each way; none for a symptom that cannot be told
  */
-export async function startAddress(symptom: string): Promise<string | undefined> {
+export async function startLinks(symptom: string): Promise<StartLink[]> {
   const start = (await getCollection('starts')).find(({ id }) => id === symptom)
-  if (start === undefined) return undefined
+  if (start === undefined) return []
   const circuits = await circuitChoices()
-  for (const { id } of circuits) {
-    if (!startsHere(await questionsOf(id), start)) continue
+  const known = await Promise.all(circuits.map(async ({ id }) => ({ id, questions: await questionsOf(id) })))
+  return waysOf(start).flatMap(({ words, given }) => {
+    const circuit = known.find(({ questions }) => canTell(questions, given))
+    if (circuit === undefined) return []
     const query = new URLSearchParams({
       v: '1',
-      ...(id === circuits[0]?.id ? {} : { [CIRCUIT_KEY]: id }),
+      ...(circuit.id === circuits[0]?.id ? {} : { [CIRCUIT_KEY]: circuit.id }),
       from: symptom,
-      ...Object.fromEntries(start.data.given.map((one) => [keyOf(one.id, one.state), one.value])),
+      ...Object.fromEntries(given.map((one) => [keyOf(one.id, one.state), one.value])),
     })
-    return href(`/causes/?${query}`)
-  }
-  return undefined
+    return [{ words, href: href(`/causes/?${query}`) }]
+  })
 }
 
 /** All that the form of a circuit needs. */

@@ -61,6 +61,8 @@ export interface FoundDoubt {
   readonly says: string
   /** Whether it is settled by the person saying that the reading is right. */
   readonly mayStand: boolean
+  /** What no such reading goes beyond. [SI] */
+  readonly limit?: number
   readonly perhaps?: { readonly value: number; readonly because: string }
 }
 
@@ -92,6 +94,8 @@ export interface FoundCheck {
 export interface FoundCauses {
   readonly verdict: string
   readonly doubts: readonly FoundDoubt[]
+  /** Keys of what no cause explains, or not together with the rest. */
+  readonly unexplained: readonly string[]
   readonly groups: readonly FoundGroup[]
   readonly healthy: number
   readonly unknown: number

@@ -51,4 +51,8 @@ await import('./state.mts')
 if (existsSync('dist/index.html')) {
   await import('./keystroke.mts')
   await import('./slider.mts')
-} else console.log('No built site in dist: run `npm run build` first to measure keystrokes and sliders too.')
+  await import('./finder.mts')
+} else
+  console.log(
+    'No built site in dist: run `npm run build` first to measure keystrokes, sliders and the finder too.',
+  )

@@ -118,7 +118,7 @@ describe('the finder of causes', () => {
   it('asks about a reading that cannot be right, and takes the unit that was meant', async () => {
     await withFinder(async ({ page }) => {
       expect(plain(await page.locator('.finder-verdict').innerText())).toContain('cannot be right')
-      await page.getByRole('button', { name: 'To the field' }).click()
+      await page.getByRole('button', { name: 'Go to it' }).click()
       await expect
         .poll(() => page.evaluate(() => document.activeElement?.id ?? ''))
         .toBe('finder-suction-vacuum-gauge-full')
@@ -126,6 +126,74 @@ describe('the finder of causes', () => {
       await expect.poll(() => page.locator('.doubt').count()).toBe(0)
       await expect.poll(() => page.locator('.finder-verdict').innerText()).not.toContain('cannot be right')
     }, '?v=1&suction-vacuum-gauge.full=900+kPa')
+  })
+
+  it('starts from a symptom that is told without a figure, and lets the figure take the word’s place', async () => {
+    const { page, context, faults } = await site.open('symptoms/low-power-at-full-load/')
+    await page.getByRole('link', { name: 'Find the cause from what you see' }).click()
+    await ranked(page)
+    const lower = page.locator('.finder-start .in-words').first().getByRole('button', { name: 'Lower' })
+    expect(await lower.getAttribute('aria-pressed')).toBe('true')
+    expect(plain(await page.locator('.finder-verdict').innerText())).not.toContain('Nothing was told')
+    const before = await causes(page)
+    await page
+      .locator('.finder-start')
+      .getByRole('textbox', { name: /^Power, full load/ })
+      .fill('1350')
+    await expect.poll(() => lower.getAttribute('aria-pressed')).toBe('false')
+    await expect.poll(() => page.url()).toContain('power.full=1350')
+    await expect.poll(() => causes(page)).not.toBe(before)
+    await lower.click()
+    await expect.poll(() => page.url()).toContain('power.full=lower')
+    expect(
+      await page
+        .locator('.finder-start')
+        .getByRole('textbox', { name: /^Power, full load/ })
+        .inputValue(),
+    ).toBe('')
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it('offers a way for each thing that a symptom’s page holds', async () => {
+    const { page, context, faults } = await site.open('symptoms/black-or-white-smoke/')
+    expect(await page.locator('.find-cause a').count()).toBe(2)
+    await page.getByRole('link', { name: 'White smoke' }).click()
+    await ranked(page)
+    expect(page.url()).toContain('smoke=white')
+    expect(await causes(page)).toContain('Water in the tank')
+    expect(faults).toEqual([])
+    await context.close()
+  })
+
+  it('names what goes with no cause, and leads to it', async () => {
+    await withFinder(async ({ page }) => {
+      expect(plain(await page.locator('.finder-verdict').innerText())).toContain('goes with no cause')
+      const again = page.locator('.doubts', { hasText: 'Look again at' })
+      expect(plain(await again.innerText())).toContain('Header gauge, full load: 600 kPa')
+      await again.getByRole('button', { name: 'Go to it' }).click()
+      await expect
+        .poll(() => page.evaluate(() => document.activeElement?.id ?? ''))
+        .toBe('finder-header-gauge-full')
+    }, '?v=1&header-gauge.full=600+kPa&sure=header-gauge.full')
+  })
+
+  it('says above the causes what must not be run, and proposes nothing with the engine running', async () => {
+    await withFinder(async ({ page }) => {
+      const stop = page.locator('.found-causes .do-not-run')
+      expect(plain(await stop.innerText())).toContain('Do not run the engine to learn more')
+      for (let count = 0; count < 5; count++) {
+        expect(plain(await page.locator('.next-check h2').innerText())).not.toMatch(/idling|load$/)
+        await page.getByRole('button', { name: 'Cannot be done now' }).click()
+      }
+    }, '?v=1&leaks=at-the-engine&now=full')
+  })
+
+  it('tells a limit in the reader’s own unit', async () => {
+    await withFinder(async ({ page }) => {
+      await page.getByRole('button', { name: 'Go to it' }).click()
+      expect(plain(await page.locator('.doubt').innerText())).toContain('about 29.9 inHg')
+    }, '?v=1&suction-vacuum-gauge.full=40+inHg')
   })
 
   it('mends an address of an older edition with a sentence and opens with the rest', async () => {

@@ -45,6 +45,23 @@ describe('offline', () => {
     expect(await page.locator('h1').textContent()).toContain('iscosity')
     await page.locator('calculator-form').first().scrollIntoViewIfNeeded()
     await page.locator('.calculator-actions[data-ready="true"]').first().waitFor()
+    // The finder fetches its form, what it ranks with and its worker: all of it is kept.
+    await page.goto(site.address('causes/?v=1&from=bubbles-when-priming&return-glass.priming=bubbles'))
+    const settled = page.locator('.found-causes[data-status="ready"]')
+    await settled.waitFor()
+    const first = page.locator('.cause-rows > li').first()
+    const before = await first.innerText()
+    const clear = page
+      .getByRole('group', { name: /^Return glass, priming/ })
+      .getByRole('button', { name: 'Full and clear.' })
+    await clear.first().click()
+    await expect.poll(() => first.innerText()).not.toBe(before)
+    await settled.waitFor()
+    expect(await page.locator('.next-check h2').innerText()).toMatch(/^Next check: /)
+    // Another circuit’s files are kept too.
+    await page.locator('.finder-circuits a', { hasText: 'PS-6' }).click()
+    await page.locator('.finder-circuits [aria-current]', { hasText: 'PS-6' }).waitFor()
+    await settled.waitFor()
     await page.goto(site.address(''))
     await page.getByRole('searchbox').first().fill('bubbles when priming')
     await page

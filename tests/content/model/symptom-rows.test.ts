@@ -11,6 +11,10 @@ type Sign = Symptom['signs'][number]
 /** The gravest first: it shows most often. */
 const SEVERITIES = [1, 0.7, 0.4]
 const RETURN_GLASS = 'return-glass'
+const BYPASS_GLASS = 'bypass-glass'
+
+const wordsOf = ({ glasses }: CircuitState, glass: string): string =>
+  glasses.find(({ part }) => part === glass)?.words ?? ''
 
 const solved = new Map<string, CircuitState | undefined>()
 
@@ -44,10 +48,12 @@ function isThere(sign: Sign, now: CircuitState, health: CircuitState): boolean {
     })
   }
   if ('returnGlass' in sign) {
-    const [words, usual] = [now, health].map(
-      ({ glasses }) => glasses.find(({ part }) => part === RETURN_GLASS)?.words ?? '',
-    )
-    return words !== usual && holdsOne(words ?? '', sign.returnGlass)
+    const [words, usual] = [wordsOf(now, RETURN_GLASS), wordsOf(health, RETURN_GLASS)]
+    return words !== usual && holdsOne(words, sign.returnGlass)
+  }
+  if ('bypassGlass' in sign) {
+    const [words, usual] = [wordsOf(now, BYPASS_GLASS), wordsOf(health, BYPASS_GLASS)]
+    return words !== usual && holdsOne(words, sign.bypassGlass)
   }
   if ('remarks' in sign) {
     const usual = new Set(health.remarks.map(({ text }) => text))
@@ -55,6 +61,18 @@ function isThere(sign: Sign, now: CircuitState, health: CircuitState): boolean {
   }
   return apart(now) > 0
 }
+
+/** Whether the return glass shows nothing in the states in which the sign says so. */
+const isElsewhereAsInHealth = (sign: Sign, circuit: string, fault: string, severity: number): boolean =>
+  !('asInHealth' in sign) ||
+  sign.asInHealth.every((state) => {
+    const [health, now] = [stateOf(circuit, state), stateOf(circuit, state, fault, severity)]
+    return (
+      health !== undefined &&
+      now !== undefined &&
+      wordsOf(now, RETURN_GLASS) === wordsOf(health, RETURN_GLASS)
+    )
+  })
 
 /** Whether the model shows one of the signs for a fault in some circuit that can have it, state and severity. */
 function modelShows(signs: readonly Sign[], fault: string): boolean {
@@ -66,7 +84,8 @@ function modelShows(signs: readonly Sign[], fault: string): boolean {
         sign.in.some((state) =>
           SEVERITIES.some((severity) => {
             const [health, now] = [stateOf(circuit, state), stateOf(circuit, state, fault, severity)]
-            return health !== undefined && now !== undefined && isThere(sign, now, health)
+            const there = health !== undefined && now !== undefined && isThere(sign, now, health)
+            return there && isElsewhereAsInHealth(sign, circuit, fault, severity)
           }),
         ),
       ),

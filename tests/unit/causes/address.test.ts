@@ -111,7 +111,7 @@ describe('what was told', () => {
   it('gives readings in SI, whatever the unit that was picked', () => {
     const state = after(typed('header-gauge.full', '300'))
     const [first] = observationsOf(offer, state)
-    expect(first).toEqual({ id: 'header-gauge', state: 'full', value: 300_000 })
+    expect(first).toEqual({ id: 'header-gauge', state: 'full', value: 300_000, unit: 'kPa' })
     const picked = apply(specs, state, {
       type: 'gauge',
       action: { type: 'pickUnit', field: 'header-gauge.full', unit: 'psi' },

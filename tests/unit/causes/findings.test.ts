@@ -145,9 +145,9 @@ describe('shares in words', () => {
   })
 
   it.each([
-    [Math.log(4.2), /^about 4 times as likely/],
-    [-Math.log(12), /^about 12 times less likely/],
-    [Math.log(5000), /^more than 100 times as likely/],
+    [Math.log(4.2), /^seen about 4 times as often/],
+    [-Math.log(12), /^seen about 12 times less often/],
+    [Math.log(5000), /^seen more than 100 times as often/],
   ])('a weight of %d is told as a factor', (weight, words) => {
     expect(timesInWords(weight)).toMatch(words)
   })
@@ -171,7 +171,10 @@ it('the work order says what was seen, what was checked, the causes in order and
     offer,
     specs,
     told,
-    findings,
+    {
+      causes: findings,
+      next: { checks: [], doNotRun: 'Do not run the engine to learn more. Leaks: what was told forbids it.' },
+    },
     new Date(2026, 10, 29),
     'https://shop.example/causes/',
   )
@@ -183,6 +186,7 @@ it('the work order says what was seen, what was checked, the causes in order and
   expect(order.checks.map(({ answer }) => answer)).toEqual([checked])
   for (const line of [
     'Circuit: Fuel circuit of the PQ-12 (invented)',
+    'Do not run the engine to learn more. Leaks: what was told forbids it.',
     'Date: 29 November 2026',
     '- Return glass, priming: Full, with bubbles in the moving fuel.',
     `1. Suction strainer cover draws air: ${order.causes[0]?.share ?? ''}`,

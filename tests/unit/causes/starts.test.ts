@@ -5,8 +5,11 @@ import { knowledgeOf } from '../../../calculators/terminal/knowledge.ts'
 import { askedOf, keyOf, questionsNamed } from '../../../components/diagnosis/keys.ts'
 import { entriesOf, yamlFile, type Symptom } from '../../content/pages/content.ts'
 
+type Given = readonly Observation[]
+
 interface Start {
-  readonly given?: readonly Observation[]
+  readonly given?: Given
+  readonly either?: readonly { readonly words: string; readonly given: Given }[]
   readonly ask?: readonly Pick<Observation, 'id' | 'state'>[]
 }
 
@@ -17,23 +20,33 @@ const starts = Object.entries(yamlFile<Start>('diagnosis/starts.yaml'))
 const symptoms = new Map(entriesOf<Symptom>('symptoms').map(({ id, data }) => [id, data]))
 const circuits = ['pq-12', 'ps-6', 'pb-8'].map((circuit) => {
   const knowledge = knowledgeOf(circuit)
-  return { knowledge, questions: tellables(knowledge) }
+  return { circuit, knowledge, questions: tellables(knowledge) }
 })
 
-describe.each(starts)('%s', (id, { given = [], ask = [] }) => {
-  it('is a symptom', () => {
-    expect([...symptoms.keys()]).toContain(id)
-  })
-
-  it('can be told of some circuit, each of what it asks somewhere', () => {
-    const can = circuits.filter(({ questions }) => {
+/** Every way of every symptom, with the first circuit that can tell it. */
+const ways = starts.flatMap(([id, { given = [], either }]) =>
+  (either ?? [{ words: id, given: [] }]).map((way) => {
+    const all = [...given, ...way.given]
+    const circuit = circuits.find(({ questions }) => {
       const known = askedOf(questions)
-      return given.every((one) => known.has(keyOf(one.id, one.state)))
+      return all.every((one) => {
+        const asked = known.get(keyOf(one.id, one.state))
+        return asked !== undefined && Object.hasOwn(asked.question.values ?? {}, String(one.value))
+      })
     })
-    expect(can).not.toEqual([])
+    return { id, words: way.words, given: all, circuit }
+  }),
+)
+
+it('every symptom can be told, and nothing else has a start', () => {
+  expect(starts.map(([id]) => id).sort()).toEqual([...symptoms.keys()].sort())
+})
+
+describe.each(starts)('%s', (_, { ask = [] }) => {
+  it('asks what some circuit can tell', () => {
     for (const one of ask)
       expect(
-        can.some(({ questions }) =>
+        circuits.some(({ questions }) =>
           questionsNamed(questions, one.id).some((question) =>
             askedOf(questions).has(keyOf(question.id, one.state)),
           ),
@@ -43,15 +56,18 @@ describe.each(starts)('%s', (id, { given = [], ask = [] }) => {
   })
 })
 
-describe('with what a symptom gives filled in', () => {
-  const [pq12] = circuits
-  it.each(starts.filter(([, { given = [] }]) => given.some(({ state }) => state !== undefined)))(
-    '%s: a cause of its page is among the likeliest',
-    (id, { given = [] }) => {
-      if (pq12 === undefined) throw new Error('no circuit')
-      const likeliest = rank(pq12.knowledge, given).causes.slice(0, AMONG)
-      const causes = new Set(symptoms.get(id)?.causes.map(({ fault }) => fault))
-      expect(likeliest.filter(({ fault }) => causes.has(fault))).not.toEqual([])
-    },
-  )
+describe.each(ways)('$id: $words', ({ id, given, circuit }) => {
+  it('gives something that a circuit can tell', () => {
+    expect(given.length).toBeGreaterThan(0)
+    expect(circuit).toBeDefined()
+  })
+
+  it('brings a cause of its page among the likeliest', () => {
+    const likeliest = circuit === undefined ? [] : rank(circuit.knowledge, given).causes.slice(0, AMONG)
+    const causes = new Set(symptoms.get(id)?.causes.map(({ fault }) => fault))
+    expect(
+      likeliest.filter(({ fault }) => causes.has(fault)),
+      likeliest.map(({ fault }) => fault).join(),
+    ).not.toEqual([])
+  })
 })

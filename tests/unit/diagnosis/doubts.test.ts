@@ -60,6 +60,12 @@ describe('what cannot be read is refused by name', () => {
     ['an unknown value', [{ id: 'smoke', value: 'pink' }], 'observations.0.value', 'none, black, white'],
     ['a number for a look', [{ id: 'smoke', value: 3 }], 'observations.0.value', 'none, black, white'],
     ['a wrong unit', [{ id: 'header-gauge', state: 'full', value: '3 kg' }], 'observations.0.value', 'Pa'],
+    [
+      'no word for a gauge',
+      [{ id: 'header-gauge', state: 'full', value: 'low' }],
+      'observations.0.value',
+      'lower, usual, higher',
+    ],
     ['infinity', [{ id: 'header-gauge', state: 'full', value: Infinity }], 'observations.0.value', 'finite'],
   ])('%s', async (_, given, field, accepted) => {
     const found = await refusal(given)
@@ -70,6 +76,15 @@ describe('what cannot be read is refused by name', () => {
   it('reads a text with a unit', async () => {
     const [read] = await readObservations(knowledge, [{ id: 'header-gauge', state: 'full', value: '30 psi' }])
     expect(read?.value).toBeCloseTo(206_843, 0)
+  })
+
+  it('reads a word for a gauge, and the unit with a figure', async () => {
+    const [word, figure] = await readObservations(knowledge, [
+      { id: 'header-gauge', state: 'full', value: 'lower' },
+      { id: 'header-gauge', state: 'idle', value: '2 bar' },
+    ])
+    expect(word).toEqual({ id: 'header-gauge', state: 'full', value: 'lower' })
+    expect(figure).toEqual({ id: 'header-gauge', state: 'idle', value: 200_000, unit: 'bar' })
   })
 
   it('lists what can be told, each once', () => {
@@ -99,13 +114,32 @@ describe('what cannot be right is asked about and left out', () => {
     ['a hundred times too large', 'header-gauge', 100 * 208_000, /bar/],
     ['kPa told as psi', 'header-gauge', 6.894757 * 208_000, /psi/],
     ['an impossible pressure', 'header-gauge', -5e5, /^$/],
-    ['far more than the pump can do', 'header-gauge', 5e7, /bar|thousand/],
+    ['far more than the pump can do', 'header-gauge', 5e7, /^$/],
+    ['a thousand times too large', 'header-gauge', 208e6, /thousand/],
     ['°F told as °C', 'header-temperature', 273.15 + 104, /°F/],
   ])('%s', (_, id, value, because) => {
     const { sound, doubts } = doubtsOf(knowledge, [seen(id, 'full', value)])
     expect(sound).toEqual([])
     expect(doubts).toHaveLength(1)
     expect(doubts[0]?.perhaps?.because ?? '').toMatch(because)
+  })
+
+  it.each([
+    ['more than any cause shows', 'header-gauge', 'full', 600_000],
+    ['less than any cause shows', 'header-gauge', 'full', 0],
+    ['pressure where a vacuum is read', 'suction-vacuum-gauge', 'full', -10_000],
+  ] as const)('%s is asked about, and believed when the person is sure', (_, id, state, value) => {
+    const told = seen(id, state, value)
+    const { sound, doubts } = doubtsOf(knowledge, [told])
+    expect(sound).toEqual([])
+    expect(doubts[0]?.says).toContain('no cause in the list shows such a value in this state')
+    expect(doubtsOf(knowledge, [{ ...told, sure: true }]).doubts).toEqual([])
+  })
+
+  it('tells the limit that hangs on the air as a figure, for the person’s own unit', () => {
+    const { doubts } = doubtsOf(knowledge, [seen('suction-vacuum-gauge', 'full', 250_000)])
+    expect(doubts[0]?.says).not.toMatch(/\d/)
+    expect(doubts[0]?.limit).toBe(101_325)
   })
 
   it('asks nothing of what the circuit can show when the person is sure, and hardly ever otherwise', () => {

@@ -2,11 +2,50 @@ import { describe, expect, it } from 'vitest'
 import type { PlantState } from '../../../calculators/checks/types.ts'
 import { diagnose } from '../../../calculators/diagnosis/index.ts'
 import type { Observation } from '../../../calculators/diagnosis/types.ts'
-import { checkStates } from '../../../calculators/terminal/content.ts'
+import { allChecks, checkStates } from '../../../calculators/terminal/content.ts'
 import { knowledgeOf } from '../../../calculators/terminal/knowledge.ts'
 
 const states = checkStates()
 const RUNNING: ReadonlySet<string> = new Set(['idle', 'part', 'full'])
+
+/** Words of checks with which something is opened, taken off or fitted, or a person goes to the tank. */
+const OPENS =
+  /\b(open|opened|take (off|out)|take .* apart|take a sample|drain|drum|dip|fill|fit|lead the end|wipe the .* inside|vent of|in the tank|put a|along the suction|reference gauges)\b/i
+
+/** What such words mean where nothing of the fuel side is opened. */
+const NOT_OPENED: Readonly<Record<string, string>> = {
+  'bypass-glass': 'The drain is named, and nobody touches it.',
+  'isolate-the-heater': 'Its medium is shut and opened, not the fuel.',
+}
+
+describe('a check that opens the fuel side', () => {
+  const opening = allChecks().filter(({ id, kind, label, how }) => {
+    return kind === 'spanner' || (OPENS.test(`${label} ${how}`) && NOT_OPENED[id] === undefined)
+  })
+
+  it('is most of those with the hand or the spanner, so that the words find them', () => {
+    expect(opening.length).toBeGreaterThan(25)
+    expect(opening.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(['flow-of-the-return', 'lamp-at-the-drain', 'look-at-the-vent', 'dip-the-tank']),
+    )
+  })
+
+  it.each(opening.map(({ id, states: where }) => [id, where] as const))(
+    '%s is made with the engine stopped, and nowhere else in its data',
+    (_, where) => {
+      expect(where.filter((state) => RUNNING.has(state))).toEqual([])
+    },
+  )
+
+  it.each(opening.map((check) => [check.id, check] as const))(
+    '%s says that the pump stands where it is not made with all stopped',
+    (_, { states: where, kind, how, cautions }) => {
+      if (where.includes('stopped') || kind !== 'spanner') return
+      expect(how).toMatch(/pump (stopped|locked out)|stop the pump/i)
+      expect(cautions).toContain('unexpected-start')
+    },
+  )
+})
 
 describe.each(['pq-12', 'ps-6', 'pb-8'])('the next checks of %s', (circuit) => {
   const knowledge = knowledgeOf(circuit)
@@ -39,6 +78,8 @@ describe.each(['pq-12', 'ps-6', 'pb-8'])('the next checks of %s', (circuit) => {
   it('run no engine with a leak, a smell of fuel, or a find of either', () => {
     const leaking: Observation[] = [
       { id: 'leaks', value: 'at-the-engine' },
+      { id: 'leaks', value: 'at-a-glass' },
+      { id: 'engine-oil', value: 'fuel' },
       { id: 'smell', value: 'fuel' },
       { id: 'smell', value: 'petrol' },
       ...found.filter(({ id, value }) => {
@@ -51,7 +92,7 @@ describe.each(['pq-12', 'ps-6', 'pb-8'])('the next checks of %s', (circuit) => {
     for (const one of leaking)
       for (const others of [[], [{ id: 'smoke', value: 'black' }], [{ id: 'leaks', value: 'none' }]]) {
         const { doNotRun, proposals } = next([one, ...others], 'full')
-        expect(doNotRun, JSON.stringify(one)).toMatch(/run to learn more/)
+        expect(doNotRun, JSON.stringify(one)).toMatch(/^(Do not run|Run neither) the engine .*to learn more/)
         expect(proposals.filter(({ state }) => RUNNING.has(state))).toEqual([])
       }
   })
@@ -60,6 +101,7 @@ describe.each(['pq-12', 'ps-6', 'pb-8'])('the next checks of %s', (circuit) => {
     const { doNotRun, proposals } = next([{ id: 'smell', value: 'petrol' }], 'priming')
     expect(doNotRun).toContain('neither the engine nor the fuel pump')
     expect(proposals.filter(({ state }) => state !== 'stopped')).toEqual([])
+    expect(proposals.map(({ check }) => check.id)).toContain('sample-for-density-and-viscosity')
   })
 
   it('prefer a glance to a gauge to a spanner that tell as much in the same time', () => {
