@@ -5,6 +5,7 @@ import type { Item } from './items.ts'
 import { nextCheck, type NextCheck } from './next-check.ts'
 import { rank, type Ranking } from './rank.ts'
 import { unexplainedOf } from './unexplained.ts'
+import { safeStates } from './safe-states.ts'
 import type { Knowledge, KnownStates, Observation } from './types.ts'
 import { verdictOf } from './verdict.ts'
 
@@ -38,7 +39,7 @@ export function diagnose(
 ): Diagnosis {
   const { sound, doubts } = doubtsOf(knowledge, observations)
   const ranking = rank(knowledge, sound)
-  const groups = groupsOf(knowledge, ranking)
+  const groups = groupsOf(knowledge, ranking, safeStates(knowledge, ranking, observations).states)
   const unexplained = unexplainedOf(ranking)
   return {
     doubts,

@@ -1,8 +1,15 @@
+import type { PlantState } from '../checks/types.ts'
+import { operatingStates, type OperatingState } from '../circuit/types.ts'
+import { alikeNow, apartIn } from './alike-now.ts'
+import { statesOf } from './items.ts'
 import type { RankedCause, Ranking } from './rank.ts'
 import { separating, twinsOf } from './twins.ts'
 import type { Knowledge, KnownCheck } from './types.ts'
 
-/** Causes that no reading and no glass tells apart, or a single one that has none like it. */
+/**
+ * Causes that no reading and no glass tells apart in the states in which anything was looked at, or a single one that
+ * has none like it.
+ */
 export interface RankedGroup {
   /** The likeliest first; never none. */
   readonly causes: readonly RankedCause[]
@@ -10,30 +17,51 @@ export interface RankedGroup {
   readonly share: number
   /** Checks that find one of them and not another; none for a single cause. */
   readonly separating: readonly KnownCheck[]
+  /** Other states in which glasses and gauges tell some of them apart, and which are safe; none for a single cause. */
+  readonly apartIn: readonly OperatingState[]
+}
+
+/** Groups by what was looked at; where nothing was, by all that could be. */
+function together(
+  knowledge: Knowledge,
+  { causes, items }: Ranking,
+  looked: readonly OperatingState[],
+): readonly (readonly RankedCause[])[] {
+  if (items.some(({ from }) => from !== 'named')) return alikeNow(knowledge, causes, looked)
+  const twins = twinsOf(knowledge)
+  return [
+    ...Map.groupBy(
+      causes,
+      ({ fault }) => twins.find((group) => group.includes(fault))?.join(' ') ?? fault,
+    ).values(),
+  ]
 }
 
 /**
- * The causes of a ranking with those together that no reading tells apart.
+ * The causes of a ranking with those together that no reading tells apart where anything was looked at.
  * @param knowledge of the circuit
  * @param ranking of its causes
+ * @param safe states to which the plant may be brought to learn more
  * @returns every cause once, the likeliest group first
  * @source common practice (what counts as alike)
  */
-export function groupsOf(knowledge: Knowledge, { causes }: Ranking): RankedGroup[] {
-  const twins = twinsOf(knowledge)
-  const key = ({ fault }: RankedCause): string =>
-    twins.find((group) => group.includes(fault))?.join(' ') ?? fault
-  return [...Map.groupBy(causes, key).values()]
-    .map((alike): RankedGroup => ({
-      causes: alike,
-      share: alike.reduce((sum, { share }) => sum + share, 0),
-      separating:
-        alike.length > 1
+export function groupsOf(knowledge: Knowledge, ranking: Ranking, safe: readonly PlantState[]): RankedGroup[] {
+  const looked = statesOf(ranking.items)
+  const others = operatingStates.filter((state) => safe.includes(state) && !looked.includes(state))
+  return together(knowledge, ranking, looked)
+    .map((causes): RankedGroup => {
+      const several = causes.length > 1
+      return {
+        causes,
+        share: causes.reduce((sum, { share }) => sum + share, 0),
+        separating: several
           ? separating(
               knowledge,
-              alike.map(({ fault }) => fault),
+              causes.map(({ fault }) => fault),
             )
           : [],
-    }))
+        apartIn: several ? apartIn(knowledge, causes, others) : [],
+      }
+    })
     .toSorted((a, b) => b.share - a.share)
 }

@@ -1,5 +1,5 @@
 import type { CheckData } from '../checks/types.ts'
-import type { OperatingState } from '../circuit/types.ts'
+import { operatingStates, type OperatingState } from '../circuit/types.ts'
 import { exhaustsInWords, readingInWords } from './in-words.ts'
 import type { Knowledge, Observation, Signatures } from './types.ts'
 
@@ -270,4 +270,16 @@ export function itemOf(knowledge: Knowledge, observation: Observation): Item | u
     shares: saidShares(values, observable.mistaken, String(value)),
     count: values.length,
   }
+}
+
+/**
+ * The states of the plant in which anything was seen, read or felt.
+ * @param items that were told
+ * @returns at least one: all of them where nothing was looked at
+ */
+export function statesOf(items: readonly Item[]): readonly OperatingState[] {
+  const looked = operatingStates.filter((state) =>
+    items.some((item) => item.from !== 'named' && item.state === state),
+  )
+  return looked.length > 0 ? looked : operatingStates
 }

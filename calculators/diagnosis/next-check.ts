@@ -1,10 +1,12 @@
 import { stateMinutes } from '../checks/state-minutes.ts'
-import { plantStates, type PlantState } from '../checks/types.ts'
+import type { PlantState } from '../checks/types.ts'
 import type { OperatingState } from '../circuit/types.ts'
 import { featuresOf, together, type Feature } from './outcomes.ts'
 import type { Prediction } from './predict.ts'
 import type { Ranking } from './rank.ts'
-import type { Knowledge, KnownCheck, KnownStates, NotWith, Observation } from './types.ts'
+import { safeStates, STANDING } from './safe-states.ts'
+import { standingFor } from './standing-for.ts'
+import type { Knowledge, KnownCheck, KnownStates, Observation } from './types.ts'
 
 export interface ProposedCheck {
   readonly check: KnownCheck
@@ -27,15 +29,8 @@ export interface NextCheck {
 
 /** A cause with a smaller share is left out of what a check is expected to tell. */
 const LEFT_FROM = 0.004
-/** From this share of causes on with which the engine is not run, it is not proposed. */
-const UNSAFE_FROM = 0.1
-/** Severities that stand for all of a cause. */
-const STANDING_FOR_ALL = 6
 /** A check that tells less is not worth the way. [bit] */
 const WORTH_A_LOOK = 0.02
-
-/** The engine stands. */
-const STANDING: readonly PlantState[] = ['stopped', 'priming']
 
 interface Left {
   readonly share: number
@@ -67,19 +62,6 @@ function expectedGain(features: readonly Feature[], left: readonly Left[]): numb
   )
 }
 
-/** A few predictions of equal weight that stand for all, evenly through their weights. */
-function standingFor(predictions: Left['predictions']): Left['predictions'] {
-  const whole = predictions.reduce((sum, { weight }) => sum + weight, 0)
-  let passed = 0
-  let chosen = 0
-  return predictions.flatMap(({ prediction, weight }) => {
-    passed += weight / whole
-    const before = chosen
-    chosen = Math.max(before, Math.floor(STANDING_FOR_ALL * passed + 0.5))
-    return chosen > before ? [{ prediction, weight: (chosen - before) / STANDING_FOR_ALL }] : []
-  })
-}
-
 /** Causes that are left, with shares that sum to one, each with a few of its severities. */
 function leftOf({ causes, healthy }: Ranking): Left[] {
   const all = [
@@ -91,46 +73,6 @@ function leftOf({ causes, healthy }: Ranking): Left[] {
     share: share / sum,
     predictions: standingFor(predictions),
   }))
-}
-
-/** Why something is not to be done, by what was told, in doubt or not, or by what may be the cause. */
-function against(
-  { faults, observables, checks }: Knowledge,
-  notWith: NotWith,
-  { causes }: Ranking,
-  told: readonly Observation[],
-): string | undefined {
-  for (const { id, value } of told) {
-    const check = checks.find((one) => one.id === id)
-    const find = check?.finds[Number(String(value).replace('find-', '')) - 1]
-    if (check && find?.faults.some((fault) => notWith.faults.includes(fault)))
-      return `${check.label}: what was found forbids it.`
-    if (notWith.told[id]?.includes(String(value)))
-      return `${observables[id]?.label ?? id}: what was told forbids it.`
-  }
-  const likely = causes.filter(({ fault }) => notWith.faults.includes(fault))
-  const share = likely.reduce((sum, one) => sum + one.share, 0)
-  if (share < UNSAFE_FROM) return undefined
-  return `${faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''}: this may be the cause.`
-}
-
-/** In which states the plant may be brought to learn more, and why not in all. */
-function safeStates(
-  knowledge: Knowledge,
-  ranking: Ranking,
-  told: readonly Observation[],
-): { readonly states: readonly PlantState[]; readonly doNotRun?: string } {
-  const { doNotRun, doNotPrime } = knowledge.weights
-  const noPump = against(knowledge, doNotPrime, ranking, told)
-  if (noPump !== undefined)
-    return {
-      states: ['stopped'],
-      doNotRun: `Run neither the engine nor the fuel pump to learn more. ${noPump}`,
-    }
-  const noEngine = against(knowledge, doNotRun, ranking, told)
-  return noEngine === undefined
-    ? { states: plantStates }
-    : { states: STANDING, doNotRun: `Do not run the engine to learn more. ${noEngine}` }
 }
 
 /**

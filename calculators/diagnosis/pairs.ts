@@ -1,5 +1,6 @@
 import type { Evidence } from './evidence.ts'
 import { explainByTwo, fitOfTwo, type Explanation } from './explain-by.ts'
+import { statesOf } from './items.ts'
 import { partnerOf, type Partner } from './rows.ts'
 import { twinsOf } from './twins.ts'
 import type { Knowledge } from './types.ts'
@@ -12,6 +13,8 @@ const CLOSER = 24
 interface Candidate {
   readonly alone: Explanation
   readonly partner: Partner
+  /** Logarithm of the number of cylinders of which the one that fits best was taken, so that none is had for nothing. */
+  readonly chosen: number
 }
 
 /** How well a cause accounts for what health does not: what it adds where it helps. */
@@ -55,9 +58,13 @@ export function pairsOf(
   if (evidence.length < 2) return []
   const candidates = singles.map((alone): Candidate => {
     const { faults, cylinder } = alone
-    return { alone, partner: partnerOf(knowledge.signatures, faults[0] ?? '', cylinder) }
+    return {
+      alone,
+      partner: partnerOf(knowledge.signatures, faults[0] ?? '', cylinder),
+      chosen: cylinder === undefined ? 0 : Math.log(knowledge.signatures.cylinders),
+    }
   })
-  const groups = twinsOf(knowledge)
+  const groups = twinsOf(knowledge, statesOf(evidence.map(({ item }) => item)))
   const best = (by: (one: Explanation) => number) =>
     unlike(
       groups,
@@ -77,15 +84,20 @@ export function pairsOf(
       candidates
         .filter((other) => other !== one && !first.slice(0, place).includes(other))
         .map((other) => ({
-          one: one.partner,
-          other: other.partner,
+          one,
+          other,
           fit:
             fitOfTwo(one.partner, other.partner, telling, fits) +
-            Math.log(prior([one.partner.fault, other.partner.fault])),
+            Math.log(prior([one.partner.fault, other.partner.fault])) -
+            one.chosen -
+            other.chosen,
         })),
     )
     .filter(({ fit }) => Number.isFinite(fit))
     .toSorted((a, b) => b.fit - a.fit)
     .slice(0, CLOSER)
-    .map(({ one, other }) => explainByTwo(one, other, evidence))
+    .map(({ one, other }) => {
+      const together = explainByTwo(one.partner, other.partner, evidence)
+      return { ...together, logLikelihood: together.logLikelihood - one.chosen - other.chosen }
+    })
 }

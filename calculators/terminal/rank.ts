@@ -46,10 +46,11 @@ function printedCause(knowledge: Knowledge, ranking: Ranking, cause: RankedCause
   }
 }
 
-const printedGroup = ({ causes, share, separating }: RankedGroup) => ({
+const printedGroup = ({ causes, share, separating, apartIn }: RankedGroup) => ({
   share: digits(share),
   causes: causes.map(({ fault }) => fault),
   whatTellsThemApart: separating.map(({ id, label }) => ({ check: id, label })),
+  statesThatTellSomeApart: apartIn,
 })
 
 function printedDoubt(knowledge: Knowledge, { observation, says, limit, perhaps }: Doubt) {

@@ -3,8 +3,8 @@ import { shownRows, type Row } from './rows.ts'
 import { LITTLE, percentText, shareInWords, speaks, timesInWords } from './shares.ts'
 import type { FinderShared } from './shared.ts'
 import type { Reckoned } from './reckoner.ts'
-import type { FoundReason } from './types.ts'
-import { answerInWords, askedInWords, titleOf } from './words.ts'
+import type { FoundGroup, FoundReason } from './types.ts'
+import { answerInWords, askedInWords, stateInWords, titleOf } from './words.ts'
 
 interface Props extends FinderShared {
   status: Reckoned['status']
@@ -148,7 +148,6 @@ function Cause({ row, ...shared }: { row: Row } & FinderShared) {
   const { group } = row
   if (group === undefined) return null
   const causes = group.causes.flatMap(({ fault }) => offer.causes.filter(({ id }) => id === fault))
-  const separating = offer.checks.filter(({ id }) => group.separating.includes(id))
   const tells = group.reasons.filter(({ weight }) => Math.abs(weight) >= LITTLE)
   return (
     <details class="cause-row">
@@ -156,21 +155,7 @@ function Cause({ row, ...shared }: { row: Row } & FinderShared) {
         <RowHead row={row} />
       </summary>
       <div class="cause-body">
-        {causes.length > 1 && (
-          <div class="twins">
-            <p>No glass and no gauge tells these {causes.length} apart, so they share one place:</p>
-            <ul>
-              {group.causes.map(({ fault, share }) => (
-                <li key={fault}>
-                  {titleOf(offer, fault)}: {percentText(Math.round(share * 100))}
-                </li>
-              ))}
-            </ul>
-            {separating.length > 0 && (
-              <p>What tells them apart: {separating.map(({ label }) => label.toLowerCase()).join('; ')}.</p>
-            )}
-          </div>
-        )}
+        {causes.length > 1 && <Twins group={group} {...shared} />}
         <Reasons title="Speaks for it" reasons={tells.filter(({ weight }) => weight > 0)} {...shared} />
         <Reasons title="Speaks against it" reasons={tells.filter(({ weight }) => weight < 0)} {...shared} />
         {tells.length < group.reasons.length && (
@@ -200,6 +185,33 @@ function Cause({ row, ...shared }: { row: Row } & FinderShared) {
         ))}
       </div>
     </details>
+  )
+}
+
+/** Causes that share one place, with what tells them apart. */
+function Twins({ group, offer }: { group: FoundGroup } & FinderShared) {
+  const { causes, separating, apartIn } = group
+  const checks = offer.checks
+    .filter(({ id }) => separating.includes(id))
+    .map(({ label }) => label.toLowerCase())
+  const states = apartIn.map((state) => stateInWords(offer.states[state].title))
+  return (
+    <div class="twins">
+      <p>
+        {`${apartIn.length > 0 ? 'Where you looked, no' : 'No'} glass and no gauge tells these ${causes.length} apart, so they share one place:`}
+      </p>
+      <ul>
+        {causes.map(({ fault, share }) => (
+          <li key={fault}>
+            {titleOf(offer, fault)}: {percentText(Math.round(share * 100))}
+          </li>
+        ))}
+      </ul>
+      {states.length > 0 && (
+        <p>Glasses and gauges tell some of them apart at another time: {states.join('; ')}.</p>
+      )}
+      {checks.length > 0 && <p>What tells them apart: {checks.join('; ')}.</p>}
+    </div>
   )
 }
 

@@ -11,6 +11,7 @@ import {
 } from '../../calculators/diagnosis/index.ts'
 import { nextCheck } from '../../calculators/diagnosis/next-check.ts'
 import { rank } from '../../calculators/diagnosis/rank.ts'
+import { safeStates } from '../../calculators/diagnosis/safe-states.ts'
 import { unexplainedOf } from '../../calculators/diagnosis/unexplained.ts'
 import { verdictOf } from '../../calculators/diagnosis/verdict.ts'
 import { keyOfObservation } from './keys.ts'
@@ -34,7 +35,7 @@ function mayStand(knowledge: Knowledge, observations: readonly Observation[], do
 /** Once a check has told the causes of a group apart, they are no group any more. */
 function toldApart(group: RankedGroup, made: ReadonlySet<string>): RankedGroup[] {
   if (!group.separating.some(({ id }) => made.has(id))) return [group]
-  return group.causes.map((cause) => ({ causes: [cause], share: cause.share, separating: [] }))
+  return group.causes.map((cause) => ({ causes: [cause], share: cause.share, separating: [], apartIn: [] }))
 }
 
 function foundGroup(ranking: Ranking, group: RankedGroup, place: number): FoundGroup {
@@ -55,6 +56,7 @@ function foundGroup(ranking: Ranking, group: RankedGroup, place: number): FoundG
             weight,
           })),
     separating: group.separating.map(({ id }) => id),
+    apartIn: group.apartIn,
   }
 }
 
@@ -70,7 +72,7 @@ export function findCauses(
 ): { readonly ranking: Ranking; readonly causes: FoundCauses } {
   const { sound, doubts } = doubtsOf(knowledge, observations)
   const ranking = rank(knowledge, sound)
-  const groups = groupsOf(knowledge, ranking)
+  const groups = groupsOf(knowledge, ranking, safeStates(knowledge, ranking, observations).states)
   const unexplained = unexplainedOf(ranking)
   const made = new Set(observations.map(({ id }) => id))
   const causes: FoundCauses = {

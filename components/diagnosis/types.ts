@@ -1,4 +1,5 @@
 import type { CheckData, PlantState } from '../../calculators/checks/types.ts'
+import type { OperatingState } from '../../calculators/circuit/types.ts'
 import type { KnownStates, Knowledge, PackedSignatures, Tellable } from '../../calculators/diagnosis/index.ts'
 import type { CautionLine, CheckOffer, StateOffer } from '../exercise/types.ts'
 
@@ -82,6 +83,8 @@ export interface FoundGroup {
   readonly reasons: readonly FoundReason[]
   /** Ids of checks that tell its causes apart. */
   readonly separating: readonly string[]
+  /** Other states in which glasses and gauges tell some of them apart, and to which the plant may safely be brought. */
+  readonly apartIn: readonly OperatingState[]
 }
 
 export interface FoundCheck {

@@ -1,13 +1,13 @@
 import { perform } from '../../calculators/checks/perform.ts'
-import type { CheckData, PlantState } from '../../calculators/checks/types.ts'
+import type { PlantState } from '../../calculators/checks/types.ts'
 import { operatingStates, type OperatingState } from '../../calculators/circuit/types.ts'
 import { nextCheck } from '../../calculators/diagnosis/next-check.ts'
 import { rank, type Ranking } from '../../calculators/diagnosis/rank.ts'
 import { observableId } from '../../calculators/diagnosis/items.ts'
 import type { SignatureSource } from '../../calculators/diagnosis/signatures.ts'
-import type { Knowledge, KnownStates, Observation } from '../../calculators/diagnosis/types.ts'
+import type { Knowledge, KnownCheck, KnownStates, Observation } from '../../calculators/diagnosis/types.ts'
 import { drawPlant } from './ranking-trials.ts'
-import { look, readOff, type Simulated } from './simulate.ts'
+import { feel, look, readOff, type Simulated } from './simulate.ts'
 
 /** After so many checks a search is given up. */
 const MOST = 25
@@ -17,7 +17,7 @@ const SURE = 0.5
 function make(
   knowledge: Knowledge,
   { shown, faults }: Simulated,
-  check: CheckData,
+  check: KnownCheck,
   state: PlantState,
   draw: () => number,
 ): Observation[] {
@@ -30,11 +30,7 @@ function make(
     signatures.states[state].readings.forEach(({ id }, place) => {
       if (check.readings.includes(observableId(id))) made.push(readOff(knowledge, state, seen, place, draw))
     })
-    for (const part of check.feels) {
-      const right = draw() < 0.95
-      const passes = seen.felt[signatures.felt.indexOf(part)] === right
-      made.push({ id: check.id, state, value: passes ? 'passes' : 'still' })
-    }
+    made.push(...feel(knowledge, check, state, seen, draw))
   }
   if (check.finds.length > 0) {
     const ids = faults.map(({ fault }) => fault.id)
@@ -58,7 +54,7 @@ type Choose = (
   ranking: Ranking,
   made: ReadonlySet<string>,
   now: PlantState,
-) => { readonly check: CheckData; readonly state: PlantState } | undefined
+) => { readonly check: KnownCheck; readonly state: PlantState } | undefined
 
 function search(
   knowledge: Knowledge,

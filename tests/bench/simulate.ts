@@ -1,7 +1,8 @@
 import type { OperatingState } from '../../calculators/circuit/types.ts'
-import { measureOf, observableId } from '../../calculators/diagnosis/items.ts'
+import { itemOf, measureOf, observableId } from '../../calculators/diagnosis/items.ts'
 import { shownOf, solveWith, type SignatureSource } from '../../calculators/diagnosis/signatures.ts'
-import type { Knowledge, Observation, Shown } from '../../calculators/diagnosis/types.ts'
+import { FELT_RIGHT } from '../../calculators/diagnosis/predict.ts'
+import type { Knowledge, KnownCheck, Observation, Shown } from '../../calculators/diagnosis/types.ts'
 import type { SevereFault } from '../../calculators/faults/bend-circuit.ts'
 
 /** A small generator with a seed (mulberry32), so that a run can be repeated. */
@@ -45,19 +46,28 @@ function deviation(knowledge: Knowledge, state: OperatingState, place: number, v
   return Math.hypot(instrument, spread * value)
 }
 
-/** Whether at least one thing is out of the ordinary: a glass that looks otherwise, or a reading two deviations off. */
-export function outOfTheOrdinary(knowledge: Knowledge, { shown }: Simulated): boolean {
+/** Whether at least one thing is otherwise than there: a glass that looks otherwise, or a reading two deviations off. */
+export function showsMore(
+  knowledge: Knowledge,
+  { shown }: Simulated,
+  than: (state: OperatingState) => Shown | undefined,
+): boolean {
   return [...shown].some(([state, seen]) => {
-    const { health } = knowledge.signatures.states[state]
+    const there = than(state)
     return (
-      seen.glasses.some((value, place) => value !== health.glasses[place]) ||
-      seen.readings.some((value, place) => {
-        const sound = health.readings[place] ?? value
-        return Math.abs(value - sound) > 2 * deviation(knowledge, state, place, sound)
-      })
+      there !== undefined &&
+      (seen.glasses.some((value, place) => value !== there.glasses[place]) ||
+        seen.readings.some((value, place) => {
+          const other = there.readings[place] ?? value
+          return Math.abs(value - other) > 2 * deviation(knowledge, state, place, other)
+        }))
     )
   })
 }
+
+/** Whether at least one thing is out of the ordinary. */
+export const outOfTheOrdinary = (knowledge: Knowledge, plant: Simulated): boolean =>
+  showsMore(knowledge, plant, (state) => knowledge.signatures.states[state].health)
 
 /** What a person says of a glass: mostly what is there. */
 function said(knowledge: Knowledge, glass: string, there: string, draw: () => number): string {
@@ -105,4 +115,45 @@ export function observeAll(knowledge: Knowledge, { shown }: Simulated, draw: () 
     ...seen.glasses.map((_, place) => look(knowledge, state, seen, place, draw)),
     ...seen.readings.map((_, place) => readOff(knowledge, state, seen, place, draw)),
   ])
+}
+
+/** A hand on a part: mostly what is there. */
+export function feel(
+  knowledge: Knowledge,
+  check: KnownCheck,
+  state: OperatingState,
+  seen: Shown,
+  draw: () => number,
+): Observation[] {
+  return check.feels.map((part) => {
+    const right = draw() < FELT_RIGHT
+    const passes = seen.felt[knowledge.signatures.felt.indexOf(part)] === right
+    return { id: check.id, state, value: passes ? 'passes' : 'still' }
+  })
+}
+
+/** What hands feel in the states that were solved. */
+export const feelAll = (knowledge: Knowledge, { shown }: Simulated, draw: () => number): Observation[] =>
+  [...shown].flatMap(([state, seen]) =>
+    knowledge.checks
+      .filter(
+        ({ circuits, states }) => circuits.includes(knowledge.signatures.circuit) && states.includes(state),
+      )
+      .flatMap((check) => feel(knowledge, check, state, seen, draw)),
+  )
+
+/** What is told beside what the model shows, drawn by the estimates: sounds, smoke, smell, leaks, history. */
+export function tellAll(knowledge: Knowledge, { faults }: Simulated, draw: () => number): Observation[] {
+  const { observables, signatures } = knowledge
+  const ids = faults.map(({ fault }) => fault.id)
+  return Object.entries(observables).flatMap(([id, observable]): Observation[] => {
+    if (observable.from !== 'told' || !observable.circuits.includes(signatures.circuit)) return []
+    const shares = Object.keys(observable.values).flatMap((value) => {
+      const item = itemOf(knowledge, { id, value })
+      return item?.from === 'named' ? [{ value, share: item.share(ids) }] : []
+    })
+    let left = draw() * shares.reduce((sum, { share }) => sum + share, 0)
+    const told = shares.find(({ share }) => (left -= share) < 0)
+    return told ? [{ id, value: told.value }] : []
+  })
 }
