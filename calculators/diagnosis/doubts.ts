@@ -2,7 +2,7 @@ import type { OperatingState } from '../circuit/types.ts'
 import { STANDARD_ATMOSPHERE } from '../quantity/convert.ts'
 import type { KindId } from '../quantity/types.ts'
 import { evidenceOf } from './evidence.ts'
-import { observableId, spanOf } from './items.ts'
+import { measureOf, observableId, spanOf } from './items.ts'
 import { mixUpOf, mixUpsOf, type MixUp } from './mix-up.ts'
 import { rowsOf, type Rows } from './rows.ts'
 import type { Knowledge, Observation } from './types.ts'
@@ -11,6 +11,8 @@ import type { Knowledge, Observation } from './types.ts'
 export interface Doubt {
   readonly observation: Observation
   readonly says: string
+  /** Whether it is settled by the person saying that it is right as it stands. */
+  readonly mayStand: boolean
   /** What no such reading goes beyond, to be told in the person's unit. [SI] */
   readonly limit?: number
   /** What the value would be, had it been read in another unit. [SI] */
@@ -22,6 +24,9 @@ const BEYOND = { share: 0.15, accuracies: 5 }
 
 /** An air pressure that no weather reaches. [Pa] */
 const HIGHEST_AIR = 108_000
+
+/** So many deviations off, the figure of an exhaust is what a word for all of them means. */
+const STANDS_OFF = 3
 
 /** A reading is explained where some cause makes it so many times likelier than a slip of the eye does. */
 const MORE_THAN_A_SLIP = 3
@@ -80,7 +85,12 @@ function doubtOfReading(
     if (isExplained(knowledge, observation, rows)) {
       const perhaps = mixUpOf(knowledge, observation, others, rows)
       return perhaps
-        ? { observation, says: `${key.label}: unusual as it was told, and usual in another unit.`, perhaps }
+        ? {
+            observation,
+            says: `${key.label}: unusual as it was told, and usual in another unit.`,
+            mayStand: true,
+            perhaps,
+          }
         : undefined
     }
   }
@@ -96,6 +106,7 @@ function doubtOfReading(
   return {
     observation,
     says: `${key.label}: ${says}`,
+    mayStand: never === undefined && near(value),
     ...(limit === undefined ? {} : { limit }),
     ...(perhaps ? { perhaps } : {}),
   }
@@ -103,6 +114,38 @@ function doubtOfReading(
 
 const same = (one: Observation, other: Observation): boolean =>
   one.id === other.id && one.state === other.state
+
+/** Two figures that differ by less than this share are one figure in two units. */
+const ROUNDED = 1e-4
+
+function differs(one: Observation['value'], other: Observation['value']): boolean {
+  if (typeof one !== 'number' || typeof other !== 'number') return one !== other
+  return !(Math.abs(one - other) <= ROUNDED * Math.abs(one)) && !Object.is(one, other)
+}
+
+/** What a person reads for what was told. */
+const labelOf = ({ observables, checks, signatures }: Knowledge, { id, state }: Observation): string =>
+  signatures.states[state ?? 'full'].readings.find((one) => one.id === id)?.label ??
+  observables[observableId(id)]?.label ??
+  checks.find((one) => one.id === id)?.label ??
+  id
+
+/** Words for all exhausts say nothing new where the figure of one that stands off was told, or all figures. */
+function inFigures(knowledge: Knowledge, { id, state }: Observation, told: readonly Observation[]): boolean {
+  if (knowledge.observables[id]?.from !== 'exhausts' || state === undefined) return false
+  const { readings, health } = knowledge.signatures.states[state]
+  const figures = told.flatMap((one) => {
+    const place = readings.findIndex((reading) => reading.id === one.id)
+    const isExhaust = one.state === state && observableId(one.id) !== one.id
+    return isExhaust && typeof one.value === 'number' && place >= 0 ? [{ value: one.value, place }] : []
+  })
+  const standsOff = ({ value, place }: { value: number; place: number }): boolean => {
+    const { instrument, spread } = measureOf(knowledge, state, place)
+    const sound = health.readings[place] ?? value
+    return Math.abs(value - sound) > STANDS_OFF * Math.hypot(instrument, spread * sound)
+  }
+  return figures.length >= knowledge.signatures.cylinders || figures.some(standsOff)
+}
 
 /**
  * What cannot be right of what was told: two different values of the same thing, readings that no fault of the
@@ -118,23 +161,21 @@ export function doubtsOf(
   observations: readonly Observation[],
 ): { readonly sound: readonly Observation[]; readonly doubts: readonly Doubt[] } {
   const twice = (observation: Observation): boolean =>
-    observations.some((other) => same(observation, other) && !Object.is(other.value, observation.value))
+    observations.some((other) => same(observation, other) && differs(other.value, observation.value))
   const once = observations.filter(
     (observation, index) => observations.findIndex((other) => same(observation, other)) === index,
   )
-  const contradicted = observations.filter(twice).map((observation): Doubt => {
-    const label = knowledge.observables[observableId(observation.id)]?.label ?? observation.id
-    return { observation, says: `${label}: told twice, and differently.` }
-  })
-  /** Words for all exhausts say nothing new where figures of them were told. */
-  const figures = new Set(
-    once.flatMap(({ id, state }) => (observableId(id) === id ? [] : [`${state ?? ''}`])),
-  )
-  const inFigures = ({ id, state }: Observation): boolean =>
-    knowledge.observables[id]?.from === 'exhausts' && figures.has(`${state ?? ''}`)
-  const left = once.filter((observation) => !twice(observation) && !inFigures(observation))
+  const contradicted = observations.filter(twice).map((observation): Doubt => ({
+    observation,
+    says: `${labelOf(knowledge, observation)}: told twice, and differently.`,
+    mayStand: false,
+  }))
+  const left = once.filter((observation) => !twice(observation) && !inFigures(knowledge, observation, once))
   // The same rows as those of the ranking, which so finds all of it reckoned.
-  const rows = rowsOf(knowledge.signatures, figures.size > 0)
+  const rows = rowsOf(
+    knowledge.signatures,
+    once.some(({ id }) => observableId(id) !== id),
+  )
   const doubted = left.flatMap((observation): Doubt[] => {
     if (!isReading(observation)) return []
     const others = left.filter((other) => other !== observation)

@@ -37,6 +37,27 @@ function together(
   ]
 }
 
+/** Parts of a group, once checks were made that find some of it and not others: by what each of them was to find. */
+function byFinds(
+  { checks }: Knowledge,
+  { items }: Ranking,
+  causes: readonly RankedCause[],
+): (readonly RankedCause[])[] {
+  const made = items.flatMap(({ observation: { id, value } }) => {
+    const finds = checks.find((check) => check.id === id)?.finds ?? []
+    return finds.length === 0 ? [] : [{ finds, found: Number(String(value).replace('find-', '')) - 1 }]
+  })
+  const agrees = ({ fault }: RankedCause): string =>
+    made
+      .map(({ finds, found }) => {
+        const place = finds.findIndex(({ faults }) => faults.includes(fault))
+        // Nothing was found: what would have been found is on the one side, what nobody could find on the other.
+        return String(Number.isNaN(found) ? place >= 0 : place === found)
+      })
+      .join(' ')
+  return [...Map.groupBy(causes, agrees).values()]
+}
+
 /**
  * The causes of a ranking with those together that no reading tells apart where anything was looked at.
  * @param knowledge of the circuit
@@ -49,17 +70,14 @@ export function groupsOf(knowledge: Knowledge, ranking: Ranking, safe: readonly 
   const looked = statesOf(ranking.items)
   const others = operatingStates.filter((state) => safe.includes(state) && !looked.includes(state))
   return together(knowledge, ranking, looked)
+    .flatMap((causes) => byFinds(knowledge, ranking, causes))
     .map((causes): RankedGroup => {
       const several = causes.length > 1
+      const faults = causes.map(({ fault }) => fault)
       return {
         causes,
         share: causes.reduce((sum, { share }) => sum + share, 0),
-        separating: several
-          ? separating(
-              knowledge,
-              causes.map(({ fault }) => fault),
-            )
-          : [],
+        separating: several ? separating(knowledge, faults) : [],
         apartIn: several ? apartIn(knowledge, causes, others) : [],
       }
     })

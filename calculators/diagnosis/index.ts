@@ -2,6 +2,7 @@
 export { diagnose, type Diagnosis } from './diagnose.ts'
 export type { Doubt } from './doubts.ts'
 export type { RankedGroup } from './groups.ts'
+export { highestOf } from './highest.ts'
 export type { Item } from './items.ts'
 export type { NextCheck, ProposedCheck } from './next-check.ts'
 export { packSignatures, unpackSignatures, type PackedSignatures } from './packed.ts'

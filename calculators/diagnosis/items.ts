@@ -61,8 +61,8 @@ const RARELY_SAID = 0.002
 
 const titles: Readonly<Record<OperatingState, string>> = {
   priming: 'priming',
-  idle: 'idling',
-  part: 'half load',
+  idle: 'idle',
+  part: 'part load',
   full: 'full load',
 }
 

@@ -8,25 +8,39 @@ const UNSAFE_FROM = 0.1
 /** The engine stands. */
 export const STANDING: readonly PlantState[] = ['stopped', 'priming']
 
-/** Why something is not to be done, by what was told, in doubt or not, or by what may be the cause. */
-function against(
-  { faults, observables, checks }: Knowledge,
+/** What was found by a check or told in words that forbids something. */
+function forbiddenBy(
+  { observables, checks }: Knowledge,
   notWith: NotWith,
-  { causes }: Ranking,
   told: readonly Observation[],
 ): string | undefined {
+  const grave = [...notWith.faults, ...notWith.found]
   for (const { id, value } of told) {
     const check = checks.find((one) => one.id === id)
     const find = check?.finds[Number(String(value).replace('find-', '')) - 1]
-    if (check && find?.faults.some((fault) => notWith.faults.includes(fault)))
-      return `${check.label}: what was found forbids it.`
-    if (notWith.told[id]?.includes(String(value)))
-      return `${observables[id]?.label ?? id}: what was told forbids it.`
+    if (check && find?.faults.some((fault) => grave.includes(fault)))
+      return `The reason is what was found: ${find.says}`
+    const observable = observables[id]
+    if (notWith.told[id]?.includes(String(value)) && observable && 'values' in observable)
+      return `The reason is what was told. ${observable.label}: ${observable.values[String(value)] ?? value}`
   }
+  return undefined
+}
+
+/** A reading that is higher than the plant allows, whether it is believed or not. */
+function tooHigh({ highest, observables }: Knowledge, told: readonly Observation[]): string | undefined {
+  const over = told.find(({ id, value }) => typeof value === 'number' && value > (highest[id] ?? Infinity))
+  return (
+    over && `The reason is a reading above what the plant allows: ${observables[over.id]?.label ?? over.id}.`
+  )
+}
+
+/** A cause that may be there and forbids something. */
+function forbiddenFor({ faults }: Knowledge, notWith: NotWith, { causes }: Ranking): string | undefined {
   const likely = causes.filter(({ fault }) => notWith.faults.includes(fault))
   const share = likely.reduce((sum, one) => sum + one.share, 0)
   if (share < UNSAFE_FROM) return undefined
-  return `${faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''}: this may be the cause.`
+  return `The reason is what may be the cause: ${faults.find(({ id }) => id === likely[0]?.fault)?.title ?? ''}.`
 }
 
 /**
@@ -41,14 +55,17 @@ export function safeStates(
   told: readonly Observation[],
 ): { readonly states: readonly PlantState[]; readonly doNotRun?: string } {
   const { doNotRun, doNotPrime } = knowledge.weights
-  const noPump = against(knowledge, doNotPrime, ranking, told)
+  const noPump = forbiddenBy(knowledge, doNotPrime, told) ?? forbiddenFor(knowledge, doNotPrime, ranking)
   if (noPump !== undefined)
     return {
       states: ['stopped'],
-      doNotRun: `Run neither the engine nor the fuel pump to learn more. ${noPump}`,
+      doNotRun: `Stop the engine and the fuel pump, and run neither to learn more. ${noPump}`,
     }
-  const noEngine = against(knowledge, doNotRun, ranking, told)
+  const noEngine =
+    forbiddenBy(knowledge, doNotRun, told) ??
+    tooHigh(knowledge, told) ??
+    forbiddenFor(knowledge, doNotRun, ranking)
   return noEngine === undefined
     ? { states: plantStates }
-    : { states: STANDING, doNotRun: `Do not run the engine to learn more. ${noEngine}` }
+    : { states: STANDING, doNotRun: `Stop the engine, and do not run it to learn more. ${noEngine}` }
 }

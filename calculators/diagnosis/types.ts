@@ -28,6 +28,8 @@ export interface ReadingObservable extends CommonObservable {
   readonly spread: number
   /** Where two causes together multiply its departures from health, as of a flow and a drop; else they add. */
   readonly together?: 'multiply' | undefined
+  /** Set point of the plant above which the engine is not to be run to learn more. */
+  readonly highest?: string | undefined
 }
 
 /** What a person says of the exhausts of all cylinders together, without their figures. */
@@ -79,7 +81,10 @@ export interface Weights {
 
 /** Causes by id, and things told with their values. */
 export interface NotWith {
+  /** That may be there. */
   readonly faults: readonly string[]
+  /** That a check has found. */
+  readonly found: readonly string[]
   readonly told: Readonly<Record<string, readonly string[]>>
 }
 
@@ -138,6 +143,8 @@ export interface Knowledge {
   readonly told: Readonly<Record<string, Told>>
   readonly checks: readonly KnownCheck[]
   readonly weights: Weights
+  /** Readings that must not be exceeded on this plant, by id. [SI] */
+  readonly highest: Readonly<Record<string, number>>
 }
 
 /** One thing that a person saw, read or found; what was not looked at is simply not there. */

@@ -5,6 +5,8 @@ import { FITS_WELL, NOTHING_FITS } from './unexplained.ts'
 
 /** From this share on one thing is said to be so. */
 const LIKELY = 0.5
+/** From this share of its group on one cause of it is the one to be thought of. */
+const NEARLY_ALL = 0.9
 
 /**
  * The ranking in one sentence, never surer than it is.
@@ -21,7 +23,7 @@ export function verdictOf(
 ): string {
   const { items, unknown } = ranking
   if (doubts > 0)
-    return 'Something that was told cannot be right. Answer the questions first; the order leaves it out.'
+    return 'Something that was told cannot be right. Answer the questions first; until then the order goes without it.'
   if (items.length === 0) return 'Nothing was told yet. The order is that of how often each cause is met.'
   if (unexplained.length === 1 && unknown >= FITS_WELL)
     return 'One thing that was told goes with no cause in the list. Look at it again; if it is a gauge, check its unit and compare it with another gauge.'
@@ -38,11 +40,11 @@ function ofCauses({ healthy, causes, pairs }: Ranking, groups: readonly RankedGr
   if (healthy.share >= LIKELY) return 'What was told is what a sound plant shows.'
   const [first] = causes
   const [pair] = pairs
-  if (pair && pair.share >= LIKELY) return 'Two causes together explain it best.'
-  if (first && first.share >= LIKELY)
-    return 'One cause stands out. Confirm it before anything is taken apart.'
   const [group] = groups
+  if (pair && pair.share >= LIKELY) return 'Two causes together explain it best.'
+  if (first && first.share >= LIKELY && first.share >= NEARLY_ALL * (group?.share ?? 0))
+    return 'One cause stands out. Confirm it before anything is taken apart.'
   if (group && group.share >= LIKELY)
-    return 'It is one of a few causes that no reading tells apart. The checks named with them do.'
+    return 'It is one of a few causes that no reading so far tells apart. What does is named with them.'
   return 'Several causes are left. The next check is chosen to tell them apart.'
 }

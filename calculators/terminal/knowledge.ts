@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { globSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { readCircuit } from '../circuit/read-model.ts'
+import { highestOf } from '../diagnosis/highest.ts'
 import { packSignatures, unpackSignatures, type PackedSignatures } from '../diagnosis/packed.ts'
 import { computeSignatures, type SignatureSource } from '../diagnosis/signatures.ts'
 import type { Knowledge } from '../diagnosis/types.ts'
@@ -60,10 +61,12 @@ export function packedSignaturesOf(circuit: string): PackedSignatures {
 
 /** All that a ranking of a circuit's causes rests on; with signatures as a page has them, so that both say the same. */
 export function knowledgeOf(circuit: string): Knowledge {
+  const diagnosis = diagnosisFile()
   return {
     signatures: unpackSignatures(packedSignaturesOf(circuit)),
     faults: allFaults(),
     checks: allChecks(),
-    ...diagnosisFile(),
+    ...diagnosis,
+    highest: highestOf(circuit, diagnosis.observables, plantFile(circuitFile(circuit).plant).setPoints),
   }
 }

@@ -53,7 +53,7 @@ const printedGroup = ({ causes, share, separating, apartIn }: RankedGroup) => ({
   statesThatTellSomeApart: apartIn,
 })
 
-function printedDoubt(knowledge: Knowledge, { observation, says, limit, perhaps }: Doubt) {
+function printedDoubt(knowledge: Knowledge, { observation, says, mayStand, limit, perhaps }: Doubt) {
   const { id, state, value } = observation
   const kind =
     state && knowledge.signatures.states[state].readings.find((one) => one.id === id && one.kind)?.kind
@@ -66,7 +66,7 @@ function printedDoubt(knowledge: Knowledge, { observation, says, limit, perhaps 
     value,
     unit: kindOf(kind).siUnit,
     says: limit === undefined ? says : `${says} The limit is about ${inWords(limit)}.`,
-    asks: `${meant ?? 'What does the gauge show, and in which unit? '}If it is right as it stands, tell it with "sure": true.`,
+    asks: `${meant ?? 'What does the gauge show, and in which unit? '}${mayStand ? 'If it is right as it stands, tell it with "sure": true.' : 'It cannot stand as it was told.'}`,
   }
 }
 

@@ -50,6 +50,8 @@ const reading = z.strictObject({
   spread: z.number().positive().max(0.5),
   /** Of flows and drops, to which two causes together each bring their factor. */
   together: z.literal('multiply').optional(),
+  /** A set point of the plant, above which the engine is not to be run to learn more; plants may do without it. */
+  highest: z.string().optional(),
 })
 
 /** The exhausts of all cylinders, told in words. */
@@ -103,6 +105,7 @@ const byFrequency = z.strictObject({
 /** Causes, and things told, with which something is not to be done. */
 const notWith = z.strictObject({
   faults: z.array(faultId),
+  found: z.array(faultId),
   told: z.record(z.string(), z.array(text)).superRefine((all, context) => {
     const known = idsOfFile('diagnosis/observations.yaml')
     for (const [id, said] of Object.entries(all)) {

@@ -2,6 +2,7 @@ import { getCollection } from 'astro:content'
 import { readCircuit } from '../../calculators/circuit/read-model.ts'
 import {
   computeSignatures,
+  highestOf,
   packSignatures,
   tellables,
   unpackSignatures,
@@ -52,12 +53,14 @@ async function gatherKnowledge(circuit: string): Promise<PackedKnowledge> {
   const states = await getCollection('checkStates')
   const [weights] = await getCollection('diagnosisWeights')
   if (weights === undefined) throw new Error('content/diagnosis/weights.yaml has no entry')
+  const observables = byId(
+    (await getCollection('observations')).filter(({ data }) => data.circuits.includes(circuit)),
+  )
   return {
     signatures: await signaturesOf(circuit, checks),
     faults: (await faultsOf(circuit)).map(({ id, data: { title, frequency } }) => ({ id, title, frequency })),
-    observables: byId(
-      (await getCollection('observations')).filter(({ data }) => data.circuits.includes(circuit)),
-    ),
+    observables,
+    highest: highestOf(circuit, observables, (await benchDataOf(circuit)).setPoints),
     told: byId(await getCollection('told')),
     checks,
     weights: weights.data,

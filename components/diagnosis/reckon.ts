@@ -1,6 +1,4 @@
 import type { PlantState } from '../../calculators/checks/types.ts'
-import { doubtsOf } from '../../calculators/diagnosis/doubts.ts'
-import { groupsOf } from '../../calculators/diagnosis/groups.ts'
 import {
   reasonsOf,
   type Knowledge,
@@ -9,11 +7,8 @@ import {
   type RankedGroup,
   type Ranking,
 } from '../../calculators/diagnosis/index.ts'
+import { judge } from '../../calculators/diagnosis/judge.ts'
 import { nextCheck } from '../../calculators/diagnosis/next-check.ts'
-import { rank } from '../../calculators/diagnosis/rank.ts'
-import { safeStates } from '../../calculators/diagnosis/safe-states.ts'
-import { unexplainedOf } from '../../calculators/diagnosis/unexplained.ts'
-import { verdictOf } from '../../calculators/diagnosis/verdict.ts'
 import { keyOfObservation } from './keys.ts'
 import type { FoundCauses, FoundGroup, FoundNext } from './types.ts'
 
@@ -23,20 +18,6 @@ const WITH_REASONS = 12
 /** Two causes together with a smaller share are not told of. */
 const PAIR_FROM = 0.05
 const SHOWN_PAIRS = 3
-
-/** Whether the doubt goes when the person says that the reading is right. */
-function mayStand(knowledge: Knowledge, observations: readonly Observation[], doubted: Observation): boolean {
-  const confirmed = observations.map((one) => (one === doubted ? { ...one, sure: true } : one))
-  return doubtsOf(knowledge, confirmed).sound.some(
-    (one) => keyOfObservation(one) === keyOfObservation(doubted),
-  )
-}
-
-/** Once a check has told the causes of a group apart, they are no group any more. */
-function toldApart(group: RankedGroup, made: ReadonlySet<string>): RankedGroup[] {
-  if (!group.separating.some(({ id }) => made.has(id))) return [group]
-  return group.causes.map((cause) => ({ causes: [cause], share: cause.share, separating: [], apartIn: [] }))
-}
 
 function foundGroup(ranking: Ranking, group: RankedGroup, place: number): FoundGroup {
   const [first] = group.causes
@@ -70,25 +51,18 @@ export function findCauses(
   knowledge: Knowledge,
   observations: readonly Observation[],
 ): { readonly ranking: Ranking; readonly causes: FoundCauses } {
-  const { sound, doubts } = doubtsOf(knowledge, observations)
-  const ranking = rank(knowledge, sound)
-  const groups = groupsOf(knowledge, ranking, safeStates(knowledge, ranking, observations).states)
-  const unexplained = unexplainedOf(ranking)
-  const made = new Set(observations.map(({ id }) => id))
+  const { doubts, ranking, groups, unexplained, verdict } = judge(knowledge, observations)
   const causes: FoundCauses = {
-    verdict: verdictOf(ranking, groups, doubts.length, unexplained),
+    verdict,
     unexplained: unexplained.map(({ observation }) => keyOfObservation(observation)),
-    doubts: doubts.map(({ observation, says, limit, perhaps }) => ({
+    doubts: doubts.map(({ observation, says, mayStand, limit, perhaps }) => ({
       key: keyOfObservation(observation),
       says,
-      mayStand: mayStand(knowledge, observations, observation),
+      mayStand,
       ...(limit === undefined ? {} : { limit }),
       ...(perhaps === undefined ? {} : { perhaps }),
     })),
-    groups: groups
-      .flatMap((group) => toldApart(group, made))
-      .toSorted((a, b) => b.share - a.share)
-      .map((group, place) => foundGroup(ranking, group, place)),
+    groups: groups.map((group, place) => foundGroup(ranking, group, place)),
     healthy: ranking.healthy.share,
     unknown: ranking.unknown,
     pairs: ranking.pairs

@@ -50,7 +50,7 @@ describe('what the page is told by the worker', () => {
 
   it('proposes no check that would need the engine to run where it must not', () => {
     const { checks, doNotRun } = next([{ id: 'leaks', value: 'at-the-engine' }])
-    expect(doNotRun).toMatch(/not run/)
+    expect(doNotRun).toContain('Stop the engine')
     expect(checks.filter(({ state }) => state !== 'stopped' && state !== 'priming')).toEqual([])
   })
 
@@ -173,7 +173,7 @@ it('the work order says what was seen, what was checked, the causes in order and
     told,
     {
       causes: findings,
-      next: { checks: [], doNotRun: 'Do not run the engine to learn more. Leaks: what was told forbids it.' },
+      next: { checks: [], doNotRun: 'Stop the engine, and do not run it to learn more. The reason is what was told. Leaks: wet.' },
     },
     new Date(2026, 10, 29),
     'https://shop.example/causes/',
@@ -186,7 +186,7 @@ it('the work order says what was seen, what was checked, the causes in order and
   expect(order.checks.map(({ answer }) => answer)).toEqual([checked])
   for (const line of [
     'Circuit: Fuel circuit of the PQ-12 (invented)',
-    'Do not run the engine to learn more. Leaks: what was told forbids it.',
+    'Stop the engine, and do not run it to learn more. The reason is what was told. Leaks: wet.',
     'Date: 29 November 2026',
     '- Return glass, priming: Full, with bubbles in the moving fuel.',
     `1. Suction strainer cover draws air: ${order.causes[0]?.share ?? ''}`,

@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { observable, told, weights } from '../../../components/content/schema-diagnosis.ts'
+import { operatingStates } from '../../../calculators/circuit/types.ts'
+import { itemOf } from '../../../calculators/diagnosis/items.ts'
 import { glassValue } from '../../../calculators/diagnosis/glass-value.ts'
 import type { GlassView } from '../../../calculators/circuit/types.ts'
 import { knowledge } from './pq12.ts'
@@ -28,6 +30,17 @@ describe('the data of the diagnosis', () => {
       const values = one?.from === 'told' ? Object.keys(one.values).sort() : []
       expect(Object.keys(knowledge.told[id]?.otherwise ?? {}).sort(), id).toEqual(values)
     }
+  })
+
+  it('calls the states of the plant as everybody does', () => {
+    const states = parse(readFileSync('content/checks/states.yaml', 'utf8')) as Record<
+      string,
+      { title: string }
+    >
+    for (const state of operatingStates)
+      expect(itemOf(knowledge, { id: 'header-gauge', state, value: 2e5 })?.label).toMatch(
+        new RegExp(`, ${states[state]?.title.toLowerCase()}$`),
+      )
   })
 
   it('knows every value that the model can show of a glass', () => {

@@ -35,6 +35,29 @@ describe('causes that no glass and no gauge tells apart', () => {
     expect(groupWith('foot-valve-leaks-back', told).apartIn).toEqual([])
   })
 
+  it('go apart by what a check found, and not where it found none of them', () => {
+    const bubbles = seen('return-glass', 'priming', 'bubbles')
+    const among = groupWith('strainer-cover-draws-air', [bubbles]).faults ?? []
+    expect(among).toContain('pump-shaft-seal-draws-air')
+    const wetted = groupWith('strainer-cover-draws-air', [bubbles, { id: 'wet-the-joints', value: 'find-1' }])
+    expect(wetted.faults).toEqual(['strainer-cover-draws-air'])
+    const check = knowledge.checks.find(({ id }) => id === 'wet-the-joints')
+    const findable = among.filter((fault) => check?.finds.some(({ faults }) => faults.includes(fault)))
+    expect(findable.length).toBeGreaterThan(1)
+    const nothing = groupWith('strainer-cover-draws-air', [
+      bubbles,
+      { id: 'wet-the-joints', value: 'nothing' },
+    ])
+    expect(nothing.faults).toEqual(findable.toSorted())
+  })
+
+  it('let no one cause of them stand out', () => {
+    const told = [seen('suction-vacuum-gauge', 'full', 1000)]
+    const { groups, verdict } = diagnose(knowledge, told, checkStates(), 'full')
+    expect(groups[0]?.causes.length).toBeGreaterThan(1)
+    expect(verdict).toContain('one of a few causes')
+  })
+
   it('are those of all states where only sounds, smells and history were told', () => {
     const { groups } = diagnose(knowledge, [{ id: 'delivery', value: 'new' }], checkStates(), 'stopped')
     const together = groups

@@ -66,9 +66,16 @@ describe('all exhausts told in words', () => {
     expect(share(exhausts('alike'))).toBeGreaterThan(0.9)
   })
 
-  it('say nothing new where figures of the same state were told', () => {
-    const told = [exhausts('hotter'), seen('exhaust-4', 'full', 700)]
-    expect(doubtsOf(knowledge, told).sound.map(({ id }) => id)).toEqual(['exhaust-4'])
-    expect(doubtsOf(knowledge, [exhausts('hotter')]).sound).toHaveLength(1)
+  it('say nothing new where the figure of one that stands off was told, or all figures', () => {
+    const ids = (told: readonly Observation[]) => doubtsOf(knowledge, told).sound.map(({ id }) => id)
+    const { readings, health } = knowledge.signatures.states.full
+    const sound = readings.flatMap(({ id }, place) =>
+      id.startsWith('exhaust-') ? [seen(id, 'full', health.readings[place] ?? 0)] : [],
+    )
+    const [one] = sound
+    expect(ids([exhausts('hotter')])).toEqual(['exhausts'])
+    expect(ids([exhausts('hotter'), one as Observation])).toEqual(['exhausts', 'exhaust-1'])
+    expect(ids([exhausts('hotter'), seen('exhaust-4', 'full', 760)])).toEqual(['exhaust-4'])
+    expect(ids([exhausts('hotter'), ...sound])).toEqual(sound.map(({ id }) => id))
   })
 })

@@ -33,7 +33,7 @@ describe('the next check', () => {
 
   it('does not run an engine with a leak to learn more', () => {
     const { proposals, doNotRun } = next([{ id: 'leaks', value: 'at-the-engine' }])
-    expect(doNotRun).toContain('not run')
+    expect(doNotRun).toContain('Stop the engine')
     expect(proposals.length).toBeGreaterThan(0)
     expect(proposals.filter(({ state }) => !['stopped', 'priming'].includes(state))).toEqual([])
   })

@@ -92,16 +92,49 @@ describe.each(['pq-12', 'ps-6', 'pb-8'])('the next checks of %s', (circuit) => {
     for (const one of leaking)
       for (const others of [[], [{ id: 'smoke', value: 'black' }], [{ id: 'leaks', value: 'none' }]]) {
         const { doNotRun, proposals } = next([one, ...others], 'full')
-        expect(doNotRun, JSON.stringify(one)).toMatch(/^(Do not run|Run neither) the engine .*to learn more/)
+        expect(doNotRun, JSON.stringify(one)).toMatch(/^Stop the engine.* to learn more\. The reason is /)
         expect(proposals.filter(({ state }) => RUNNING.has(state))).toEqual([])
       }
   })
 
   it('do not run the pump either with a light fuel in the tank', () => {
     const { doNotRun, proposals } = next([{ id: 'smell', value: 'petrol' }], 'priming')
-    expect(doNotRun).toContain('neither the engine nor the fuel pump')
+    expect(doNotRun).toContain('Stop the engine and the fuel pump')
     expect(proposals.filter(({ state }) => state !== 'stopped')).toEqual([])
     expect(proposals.map(({ check }) => check.id)).toContain('sample-for-density-and-viscosity')
+  })
+
+  it('do not run the pump either with a leak that is known at the engine', () => {
+    const grave = [...knowledge.weights.doNotPrime.faults, ...knowledge.weights.doNotPrime.found]
+    const leaking = [
+      { id: 'leaks', value: 'at-the-engine' },
+      ...knowledge.checks.flatMap(({ id, finds, circuits }) =>
+        circuits.includes(circuit)
+          ? finds.flatMap(({ faults }, place) =>
+              faults.some((fault) => grave.includes(fault)) ? [{ id, value: `find-${place + 1}` }] : [],
+            )
+          : [],
+      ),
+    ]
+    expect(leaking.length).toBeGreaterThan(1)
+    for (const one of leaking) {
+      const { doNotRun, proposals } = next([one], 'full')
+      expect(doNotRun, JSON.stringify(one)).toContain('Stop the engine and the fuel pump')
+      expect(proposals.filter(({ state }) => state !== 'stopped')).toEqual([])
+    }
+  })
+
+  it('do not run an engine whose fuel is told to be hotter than the plant allows, believed or not', () => {
+    const [[id, highest] = ['', 0], ...others] = Object.entries(knowledge.highest)
+    expect(highest).toBeGreaterThan(300)
+    expect(others).toEqual([])
+    for (const over of [1, 40])
+      for (const sure of [true, false]) {
+        const { doNotRun, proposals } = next([{ id, state: 'full', value: highest + over, sure }], 'full')
+        expect(doNotRun).toContain('above what the plant allows')
+        expect(proposals.filter(({ state }) => RUNNING.has(state))).toEqual([])
+      }
+    expect(next([{ id, state: 'full', value: highest - 5 }], 'full').doNotRun ?? '').not.toContain('allows')
   })
 
   it('prefer a glance to a gauge to a spanner that tell as much in the same time', () => {
