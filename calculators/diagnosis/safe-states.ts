@@ -14,11 +14,11 @@ function forbiddenBy(
   notWith: NotWith,
   told: readonly Observation[],
 ): string | undefined {
-  const grave = [...notWith.faults, ...notWith.found]
+  const grave = new Set([...notWith.faults, ...notWith.found])
   for (const { id, value } of told) {
     const check = checks.find((one) => one.id === id)
     const find = check?.finds[Number(String(value).replace('find-', '')) - 1]
-    if (check && find?.faults.some((fault) => grave.includes(fault)))
+    if (check && find?.faults.some((fault) => grave.has(fault)))
       return `The reason is what was found: ${find.says}`
     const observable = observables[id]
     if (notWith.told[id]?.includes(String(value)) && observable && 'values' in observable)

@@ -105,13 +105,13 @@ describe.each(['pq-12', 'ps-6', 'pb-8'])('the next checks of %s', (circuit) => {
   })
 
   it('do not run the pump either with a leak that is known at the engine', () => {
-    const grave = [...knowledge.weights.doNotPrime.faults, ...knowledge.weights.doNotPrime.found]
+    const grave = new Set([...knowledge.weights.doNotPrime.faults, ...knowledge.weights.doNotPrime.found])
     const leaking = [
       { id: 'leaks', value: 'at-the-engine' },
       ...knowledge.checks.flatMap(({ id, finds, circuits }) =>
         circuits.includes(circuit)
           ? finds.flatMap(({ faults }, place) =>
-              faults.some((fault) => grave.includes(fault)) ? [{ id, value: `find-${place + 1}` }] : [],
+              faults.some((fault) => grave.has(fault)) ? [{ id, value: `find-${place + 1}` }] : [],
             )
           : [],
       ),
