@@ -27,7 +27,7 @@ Promise.all([import('node:child_process'), import('node:fs'), import('node:path'
         join(folder, 'terminal', 'main.ts'),
         ...process.argv.slice(2),
       ],
-      // What Node makes of the sources is kept: reading them anew takes three quarters of each start.
+      // What Node makes of the sources is kept: reading them anew takes half of each start or more.
       {
         stdio: 'inherit',
         env: { NODE_COMPILE_CACHE: join(packages, '.cache', 'clear-return', 'code'), ...process.env },

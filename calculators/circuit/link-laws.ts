@@ -37,7 +37,7 @@ interface Mixture extends Liquid {
  * Law of each link at the temperatures and the gas of now. Flow counts as reference volume, lift is in it.
  * @param situation of the state
  * @param fields temperature, gas and pressure at the nodes, flows of the links
- * @param slopes of the laws at the flows of now [Pa·s/m³], by link
+ * @param slopes of the laws at the flows of now [Pa·s/m³], by link; only of those through which a pump draws
  * @returns the laws, in the order of the links
  * @source common practice (gas and liquid as one mixture; its viscosity after Dukler)
  */

@@ -28,6 +28,9 @@ const HIGHEST_AIR = 108_000
 /** So many deviations off, the figure of an exhaust is what a word for all of them means. */
 const STANDS_OFF = 3
 
+/** Gauges whose needle rests on a stop where it shows nothing, whatever there is. */
+const HAS_A_STOP: ReadonlySet<KindId> = new Set(['gaugePressure', 'pressureDifference'])
+
 /** A reading is explained where some cause makes it so many times likelier than a slip of the eye does. */
 const MORE_THAN_A_SLIP = 3
 
@@ -80,8 +83,15 @@ function doubtOfReading(
   const room = BEYOND.share * (largest - least) + BEYOND.accuracies * key.accuracy
   const near = (one: number): boolean => one >= least - room && one <= largest + room
   const never = impossible(id, key.kind, value)
+  const sound = health.readings[place] ?? 0
   if (never === undefined && near(value)) {
     if (sure === true) return undefined
+    if (value === 0 && HAS_A_STOP.has(key.kind) && sound > BEYOND.accuracies * key.accuracy)
+      return {
+        observation,
+        says: `${key.label}: the gauge stands at its stop. See that its cock is open and that its needle moves.`,
+        mayStand: true,
+      }
     if (isExplained(knowledge, observation, rows)) {
       const perhaps = mixUpOf(knowledge, observation, others, rows)
       return perhaps
@@ -94,7 +104,6 @@ function doubtOfReading(
         : undefined
     }
   }
-  const sound = health.readings[place] ?? 0
   const [perhaps] = mixUpsOf(value, key.kind, unit)
     .filter(({ value: meant }) => isUsual(meant, sound, key.kind))
     .toSorted((a, b) => Math.abs(a.value - sound) - Math.abs(b.value - sound))

@@ -34,7 +34,7 @@ export const percentText = (percent: number): string =>
 /** More is not told apart by an estimate. */
 const MOST_TIMES = 100
 
-/** How much more often something is seen with a cause: 'seen about 4 times as often with this cause as among all'. */
+/** How much more often something is seen with a cause: 'seen about 4 times as often with this cause as with all causes on average'. */
 export function timesInWords(weight: number): string {
   const times = Math.exp(Math.abs(weight))
   const number =
@@ -42,8 +42,8 @@ export function timesInWords(weight: number): string {
       ? `more than ${MOST_TIMES}`
       : `about ${times < 3 ? Number(times.toPrecision(2)) : Math.round(times)}`
   return weight >= 0
-    ? `seen ${number} times as often with this cause as among all`
-    : `seen ${number} times less often with this cause than among all`
+    ? `seen ${number} times as often with this cause as with all causes on average`
+    : `seen ${number} times less often with this cause than with all causes on average`
 }
 
 /** A factor below two either way tells little. */

@@ -18,7 +18,7 @@ export function askedInWords({ states }: FinderOffer, { question, state }: Asked
   return state === undefined ? question.label : `${question.label}, ${stateInWords(states[state].title)}`
 }
 
-/** 'Half load' → 'half load' */
+/** 'Part load' → 'part load' */
 export const stateInWords = (title: string): string => title.slice(0, 1).toLowerCase() + title.slice(1)
 
 /** 'Look at the return glass, priming'; what is looked at when all stands needs no state. */

@@ -95,6 +95,16 @@ describe('what cannot be read is refused by name', () => {
 })
 
 describe('what cannot be right is asked about and left out', () => {
+  it('a gauge at its stop, until the person says that it moves', () => {
+    const stuck = { id: 'header-gauge', state: 'full', value: 0 } as const
+    const { doubts, sound } = doubtsOf(knowledge, [stuck])
+    expect(doubts.map(({ says, mayStand }) => [says, mayStand])).toEqual([
+      [expect.stringContaining('stands at its stop'), true],
+    ])
+    expect(sound).toEqual([])
+    expect(doubtsOf(knowledge, [{ ...stuck, sure: true }]).doubts).toEqual([])
+  })
+
   it('told twice, and differently', () => {
     const { sound, doubts } = doubtsOf(knowledge, [
       seen('return-glass', 'full', 'empty'),
@@ -126,7 +136,7 @@ describe('what cannot be right is asked about and left out', () => {
 
   it.each([
     ['more than any cause shows', 'header-gauge', 'full', 600_000],
-    ['less than any cause shows', 'header-gauge', 'full', 0],
+    ['less than any cause shows', 'header-gauge', 'full', 4_000],
     ['pressure where a vacuum is read', 'suction-vacuum-gauge', 'full', -10_000],
   ] as const)('%s is asked about, and believed when the person is sure', (_, id, state, value) => {
     const told = seen(id, state, value)
