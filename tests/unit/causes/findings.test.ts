@@ -173,7 +173,11 @@ it('the work order says what was seen, what was checked, the causes in order and
     told,
     {
       causes: findings,
-      next: { checks: [], doNotRun: 'Stop the engine, and do not run it to learn more. The reason is what was told. Leaks: wet.' },
+      next: {
+        checks: [],
+        doNotRun:
+          'Stop the engine, and do not run it to learn more. The reason is what was told. Leaks: wet.',
+      },
     },
     new Date(2026, 10, 29),
     'https://shop.example/causes/',
