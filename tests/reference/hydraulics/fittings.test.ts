@@ -21,7 +21,9 @@ const vectors = JSON.parse(readFileSync(join(import.meta.dirname, 'fittings.json
   readonly lines: readonly Line[]
 }
 
-test(`${vectors.twoK.length} random fittings of ${vectors.library} by the two-K method, within 0.1 %`, () => {
+const { library } = vectors
+
+test(`${vectors.twoK.length} random fittings of ${library} by the two-K method, within 0.1 %`, () => {
   expect(vectors.twoK.length).toBeGreaterThanOrEqual(1000)
   let worst = 0
   for (const [fitting, bore, reynolds, loss] of vectors.twoK)
@@ -29,7 +31,7 @@ test(`${vectors.twoK.length} random fittings of ${vectors.library} by the two-K 
   expect(worst).toBeLessThan(1e-3)
 })
 
-test(`${vectors.lines.length} random lines of ${vectors.library}, pipe and fittings, within 0.1 %`, () => {
+test(`${vectors.lines.length} random lines of ${library}, pipe and fittings, within 0.1 %`, () => {
   expect(vectors.lines.length).toBeGreaterThanOrEqual(1000)
   let worst = 0
   let laminar = 0

@@ -25,7 +25,9 @@ function dunlop(reynolds: number, relativeRoughness: number): number {
   return x1 + r * (x2 + r * (x3 + r * (0.032 - 3 * fa + 0.5 * fb)))
 }
 
-test(`${vectors.cases.length} random cases of ${vectors.library}, laminar and turbulent, within 0.1 %`, () => {
+const { library } = vectors
+
+test(`${vectors.cases.length} random cases of ${library}, laminar and turbulent, within 0.1 %`, () => {
   expect(vectors.cases.length).toBeGreaterThanOrEqual(1000)
   let worst = 0
   for (const [reynolds = NaN, roughness = NaN, factor = NaN] of vectors.cases)

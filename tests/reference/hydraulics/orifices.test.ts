@@ -17,7 +17,9 @@ const TAPPINGS: readonly Tappings[] = ['corner', 'flange', 'd-and-half-d']
 const GALLON = 0.003785411784
 const off = (value: number, expected: number) => Math.abs(value / expected - 1)
 
-test(`${vectors.cases.length} random plates of ${vectors.library} within ISO 5167-2, within 0.1 %`, () => {
+const { library } = vectors
+
+test(`${vectors.cases.length} random plates of ${library} within ISO 5167-2, within 0.1 %`, () => {
   expect(vectors.cases.length).toBeGreaterThanOrEqual(1000)
   let worst = 0
   for (const [

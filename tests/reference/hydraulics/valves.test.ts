@@ -13,7 +13,9 @@ import vectors from './valves.json' with { type: 'json' }
 
 const off = (value: number, expected: number) => Math.abs(value / expected - 1)
 
-test(`${vectors.cases.length} random valves of ${vectors.library}, choked, turbulent and viscous, within 0.1 %`, () => {
+const { library } = vectors
+
+test(`${vectors.cases.length} random valves of ${library}, choked, turbulent and viscous, within 0.1 %`, () => {
   expect(vectors.cases.length).toBeGreaterThanOrEqual(1000)
   const worst = { kv: 0, flow: 0, drop: 0 }
   for (const row of vectors.cases) {

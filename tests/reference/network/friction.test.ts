@@ -16,7 +16,10 @@ function factorOf(reynolds: number, relativeRoughness: number): number {
   return (published.factor * lossAt(pipeLaw(pipe, FUEL), flow).drop) / published.drop
 }
 
-describe(`pipes of a network against ${turbulent.library}`, () => {
+const { library: turbulentLibrary } = turbulent
+const { library: transitionLibrary } = transition
+
+describe(`pipes of a network against ${turbulentLibrary}`, () => {
   const cases = turbulent.cases.map(([reynolds = NaN, roughness = NaN, factor = NaN]) => ({
     reynolds,
     roughness,
@@ -38,7 +41,7 @@ describe(`pipes of a network against ${turbulent.library}`, () => {
   })
 })
 
-describe(`between Re 2000 and 4000, where no factor is agreed, against ${transition.library}`, () => {
+describe(`between Re 2000 and 4000, where no factor is agreed, against ${transitionLibrary}`, () => {
   const cases = transition.cases.map(
     ([reynolds = NaN, roughness = NaN, laminar = NaN, churchill = NaN, colebrook = NaN]) => {
       return { ours: factorOf(reynolds, roughness), laminar, churchill, colebrook }

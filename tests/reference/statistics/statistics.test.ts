@@ -13,7 +13,9 @@ const pointsOf = (x: readonly number[], y: readonly number[]) =>
 const off = (value: number | undefined, expected: number) =>
   Math.abs((value ?? Number.NaN) - expected) / Math.max(1, Math.abs(expected))
 
-describe(`against ${vectors.library}`, () => {
+const { library } = vectors
+
+describe(`against ${library}`, () => {
   test.each(vectors.tails)('tail beyond %f', (z = 0, share = 0) => {
     expect(Math.abs(normalTail(z) / share - 1)).toBeLessThan(1e-11)
   })
