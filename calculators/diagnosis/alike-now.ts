@@ -1,30 +1,28 @@
 import type { OperatingState } from '../circuit/types.ts'
-import { alike, cliquesOf, MOSTLY, rowsIn } from './alike.ts'
+import { alike, cliquesOf, mostlyShown, mutuallyShown, rowsIn, type Showing } from './alike.ts'
+import { predictHealth } from './predict.ts'
 import type { RankedCause } from './rank.ts'
-import { rowsOf } from './rows.ts'
 import { standingFor } from './standing-for.ts'
 import type { Knowledge } from './types.ts'
 
 /** A cause with a smaller share stands alone: whether it is like another is nobody's question. */
 const ASKED_FROM = 0.004
 
-/** Whether most of what one may show in some states by now, the other may show too. */
-function showsLike(
+/** What a cause may show in some states by now; without what nobody would notice, where that is asked. */
+function showingOf(
   knowledge: Knowledge,
-  one: RankedCause,
-  other: RankedCause,
+  { alone: { predictions } }: RankedCause,
   states: readonly OperatingState[],
-  unnoticed: boolean,
-): boolean {
+  noticed: boolean,
+): Showing {
   const rowOf = rowsIn(knowledge, states)
-  const [sound] = rowsOf(knowledge.signatures, false).predictions
-  const theirs = other.alone.predictions.map(({ prediction }) => rowOf(prediction))
-  const own = standingFor(one.alone.predictions)
-    .map(({ prediction, weight }) => ({ row: rowOf(prediction), weight }))
-    .filter(({ row }) => unnoticed || sound === undefined || !alike(row, rowOf(sound)))
-  const sum = (rows: typeof own) => rows.reduce((total, { weight }) => total + weight, 0)
-  const same = own.filter(({ row }) => theirs.some((their) => alike(row, their)))
-  return own.length > 0 && sum(same) >= MOSTLY * sum(own)
+  const sound = rowOf(predictHealth(knowledge.signatures))
+  return {
+    compared: standingFor(predictions)
+      .map(({ prediction, weight }) => ({ row: rowOf(prediction), weight }))
+      .filter(({ row }) => !noticed || !alike(row, sound)),
+    all: predictions.map(({ prediction }) => rowOf(prediction)),
+  }
 }
 
 /**
@@ -41,14 +39,12 @@ export function alikeNow(
   causes: readonly RankedCause[],
   states: readonly OperatingState[],
 ): readonly (readonly RankedCause[])[] {
-  const asked = causes.filter(({ share }) => share >= ASKED_FROM)
+  const asked = causes
+    .filter(({ share }) => share >= ASKED_FROM)
+    .map((cause) => ({ cause, showing: showingOf(knowledge, cause, states, true) }))
   const others = causes.filter(({ share }) => share < ASKED_FROM)
-  const groups = cliquesOf(
-    asked,
-    (one, other) =>
-      showsLike(knowledge, one, other, states, false) && showsLike(knowledge, other, one, states, false),
-  )
-  return [...groups, ...others.map((cause) => [cause])]
+  const groups = cliquesOf(asked, (one, other) => mutuallyShown(one.showing, other.showing))
+  return [...groups.map((group) => group.map(({ cause }) => cause)), ...others.map((cause) => [cause])]
 }
 
 /**
@@ -62,8 +58,7 @@ export const apartIn = (
   group: readonly RankedCause[],
   states: readonly OperatingState[],
 ): OperatingState[] =>
-  states.filter((state) =>
-    group.some((one) =>
-      group.some((other) => one !== other && !showsLike(knowledge, one, other, [state], true)),
-    ),
-  )
+  states.filter((state) => {
+    const showings = group.map((cause) => showingOf(knowledge, cause, [state], false))
+    return showings.some((one) => showings.some((other) => one !== other && !mostlyShown(one, other)))
+  })

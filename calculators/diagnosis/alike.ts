@@ -7,7 +7,7 @@ import type { Knowledge } from './types.ts'
 const ALIKE = 6
 
 /** Share of a cause's noticeable severities that another must be able to show too. Common practice. */
-export const MOSTLY = 0.5
+const MOSTLY = 0.5
 
 /** What one shows in the states that are compared. */
 export interface Row {
@@ -91,6 +91,26 @@ export function alike(one: Row, other: Row): boolean {
   }
   return true
 }
+
+/** What a cause may show, and how much each of it weighs; of what is compared, only what stands for it or is noticed. */
+export interface Showing {
+  readonly compared: readonly { readonly row: Row; readonly weight: number }[]
+  readonly all: readonly Row[]
+}
+
+/** Whether the other can show most of what is compared of one. */
+export function mostlyShown({ compared }: Showing, other: Showing): boolean {
+  let [same, whole] = [0, 0]
+  for (const { row, weight } of compared) {
+    whole += weight
+    if (other.all.some((its) => alike(row, its))) same += weight
+  }
+  return whole > 0 && same >= MOSTLY * whole
+}
+
+/** Whether each can show most of what is compared of the other. */
+export const mutuallyShown = (one: Showing, other: Showing): boolean =>
+  mostlyShown(one, other) && mostlyShown(other, one)
 
 /** Each joins the first group of which it is like every one: that it is like one of them is not enough. */
 export function cliquesOf<Cause>(

@@ -4,6 +4,7 @@ import type { KindId } from '../quantity/types.ts'
 import { evidenceOf } from './evidence.ts'
 import { measureOf, observableId, spanOf } from './items.ts'
 import { mixUpOf, mixUpsOf, type MixUp } from './mix-up.ts'
+import { deviationOf } from './predict.ts'
 import { rowsOf, type Rows } from './rows.ts'
 import type { Knowledge, Observation } from './types.ts'
 
@@ -149,9 +150,9 @@ function inFigures(knowledge: Knowledge, { id, state }: Observation, told: reado
     return isExhaust && typeof one.value === 'number' && place >= 0 ? [{ value: one.value, place }] : []
   })
   const standsOff = ({ value, place }: { value: number; place: number }): boolean => {
-    const { instrument, spread } = measureOf(knowledge, state, place)
     const sound = health.readings[place] ?? value
-    return Math.abs(value - sound) > STANDS_OFF * Math.hypot(instrument, spread * sound)
+    const deviation = deviationOf(measureOf(knowledge, state, place), sound)
+    return Math.abs(value - sound) > STANDS_OFF * deviation
   }
   return figures.length >= knowledge.signatures.cylinders || figures.some(standsOff)
 }

@@ -1,7 +1,7 @@
 import type { PlantState } from '../checks/types.ts'
 import { operatingStates, type OperatingState } from '../circuit/types.ts'
 import { alikeNow, apartIn } from './alike-now.ts'
-import { statesOf } from './items.ts'
+import { placeOfFind, statesOf } from './items.ts'
 import type { RankedCause, Ranking } from './rank.ts'
 import { separating, twinsOf } from './twins.ts'
 import type { Knowledge, KnownCheck } from './types.ts'
@@ -45,14 +45,14 @@ function byFinds(
 ): (readonly RankedCause[])[] {
   const made = items.flatMap(({ observation: { id, value } }) => {
     const finds = checks.find((check) => check.id === id)?.finds ?? []
-    return finds.length === 0 ? [] : [{ finds, found: Number(String(value).replace('find-', '')) - 1 }]
+    return finds.length === 0 ? [] : [{ finds, found: placeOfFind(value) }]
   })
   const agrees = ({ fault }: RankedCause): string =>
     made
       .map(({ finds, found }) => {
         const place = finds.findIndex(({ faults }) => faults.includes(fault))
         // Nothing was found: what would have been found is on the one side, what nobody could find on the other.
-        return String(Number.isNaN(found) ? place >= 0 : place === found)
+        return String(found === undefined ? place >= 0 : place === found)
       })
       .join(' ')
   return [...Map.groupBy(causes, agrees).values()]

@@ -1,6 +1,6 @@
 import type { OperatingState } from '../circuit/types.ts'
 import { normalTail } from '../statistics/normal.ts'
-import { meanOf, nodesOf, predictFault, predictHealth, type Prediction } from './predict.ts'
+import { deviationOf, meanOf, nodesOf, predictFault, predictHealth, type Prediction } from './predict.ts'
 import type { Signatures } from './types.ts'
 
 /** What a person says of a gauge without its figure. */
@@ -76,11 +76,8 @@ function marginalised(
   }
 }
 
-/** Instrument and sound plants, one standard deviation each: of the reading itself [SI], and as a share of it. */
-interface Measure {
-  readonly instrument: number
-  readonly spread: number
-}
+/** Instrument and sound plants. */
+type Measure = Parameters<typeof deviationOf>[0]
 
 /**
  * How likely each word for a gauge is, by the model: against what it shows in health in the same state.
@@ -96,11 +93,11 @@ export function readingInWords(
   signatures: Signatures,
   state: OperatingState,
   place: number,
-  { instrument, spread }: Measure,
+  measure: Measure,
   misread: number,
 ): (faults: readonly string[]) => Shares {
   const usual = meanOf(predictHealth(signatures), state, place)
-  const deviation = Math.hypot(instrument, spread * usual)
+  const deviation = deviationOf(measure, usual)
   const changeOf = (prediction: Prediction): Change => {
     const up = meanOf(prediction, state, place) - usual
     return { down: -up, up, deviation }
@@ -122,12 +119,12 @@ export function exhaustsInWords(
   signatures: Signatures,
   state: OperatingState,
   places: readonly number[],
-  { instrument, spread }: Measure,
+  measure: Measure,
   misread: number,
 ): (faults: readonly string[]) => Shares {
   const health = predictHealth(signatures)
   const usual = places.map((place) => meanOf(health, state, place))
-  const deviation = Math.hypot(instrument, spread * (usual[0] ?? 0))
+  const deviation = deviationOf(measure, usual[0] ?? 0)
   const changeOf = (prediction: Prediction): Change => {
     const changes = places
       .map((place, index) => meanOf(prediction, state, place) - (usual[index] ?? 0))

@@ -203,6 +203,12 @@ function checkItem(knowledge: Knowledge, observation: Observation): Item | undef
   }
 }
 
+/** Which of a check's finds was told, from 0; none where nothing was found, or no find was told. */
+export function placeOfFind(value: Observation['value']): number | undefined {
+  const number = /^find-(\d+)$/.exec(String(value))?.[1]
+  return number === undefined ? undefined : Number(number) - 1
+}
+
 /** Share of inspections that say this find, where these causes are there. */
 export function findShare(
   { weights }: Knowledge,
@@ -214,8 +220,7 @@ export function findShare(
   const right = there.filter(Boolean).length
   const { finds: found, falseAlarm } = weights.inspection
   if (value === 'nothing') return right > 0 ? 1 - found - falseAlarm : 1 - falseAlarm
-  const place = Number(value.replace('find-', '')) - 1
-  if (there[place]) return found / right
+  if (there[placeOfFind(value) ?? -1]) return found / right
   return falseAlarm / Math.max(1, finds.length - right)
 }
 

@@ -3,7 +3,7 @@ import type { KindId } from '../quantity/types.ts'
 import { fromSI, toSI, unitOf } from '../quantity/units.ts'
 import { evidenceOf } from './evidence.ts'
 import { itemOf, type ReadingItem } from './items.ts'
-import { likelihoodOf } from './predict.ts'
+import { deviationOf, likelihoodOf } from './predict.ts'
 import type { Rows } from './rows.ts'
 import type { Knowledge, Observation } from './types.ts'
 
@@ -124,7 +124,7 @@ export function mixUpOf(
   if (item?.from !== 'reading') return undefined
   const { readings, health } = knowledge.signatures.states[told.state]
   const sound = health.readings[item.place] ?? 0
-  const deviation = Math.hypot(item.instrument, item.spread * sound)
+  const deviation = deviationOf(item, sound)
   if (Math.abs(told.value - sound) <= ORDINARY * deviation) return undefined
   const kind = readings[item.place]?.kind
   const [least, largest] = [sound - ORDINARY * deviation, sound + ORDINARY * deviation]

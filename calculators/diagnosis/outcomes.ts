@@ -1,7 +1,7 @@
 import type { OperatingState } from '../circuit/types.ts'
 import { normalTail } from '../statistics/normal.ts'
 import { findShare, measureOf, observableId, saidShares } from './items.ts'
-import { feltOf, FELT_RIGHT, looksOf, meanOf, type Prediction } from './predict.ts'
+import { deviationOf, feltOf, FELT_RIGHT, looksOf, meanOf, type Prediction } from './predict.ts'
 import type { Knowledge, KnownCheck } from './types.ts'
 
 /** One thing that a check tells: shares of what it may say, with a cause at one severity. */
@@ -71,9 +71,8 @@ function readingFeature(
   const count = standing.some(({ length }) => length > 1) ? STEPS_WITH_ANOTHER : STEPS
   const axes = (standing[0] ?? []).map((_, index) => {
     const place = Math.min(index, places.length - 1)
-    const { instrument, spread } = measureOf(knowledge, state, places[place] ?? 0)
     const typical = all.reduce((largest, means) => Math.max(largest, means[place] ?? 0), 0)
-    const deviation = Math.hypot(instrument, spread * typical)
+    const deviation = deviationOf(measureOf(knowledge, state, places[place] ?? 0), typical)
     const means = standing.map((one) => one[index] ?? 0)
     return { deviation, edges: edgesOf(means, deviation, count) }
   })

@@ -85,6 +85,12 @@ export function predictFault(
   }
 }
 
+/** Standard deviation of a reading: the instrument's [SI], and that among sound plants as a share of the value. [SI] */
+export const deviationOf = (
+  { instrument, spread }: { readonly instrument: number; readonly spread: number },
+  value: number,
+): number => Math.hypot(instrument, spread * value)
+
 /** Mean of a reading. [SI] */
 export function meanOf(
   { lower, upper, along, swap }: Prediction,

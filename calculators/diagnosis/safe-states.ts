@@ -1,4 +1,5 @@
 import { plantStates, type PlantState } from '../checks/types.ts'
+import { placeOfFind } from './items.ts'
 import type { Ranking } from './rank.ts'
 import type { Knowledge, NotWith, Observation } from './types.ts'
 
@@ -17,7 +18,7 @@ function forbiddenBy(
   const grave = new Set([...notWith.faults, ...notWith.found])
   for (const { id, value } of told) {
     const check = checks.find((one) => one.id === id)
-    const find = check?.finds[Number(String(value).replace('find-', '')) - 1]
+    const find = check?.finds[placeOfFind(value) ?? -1]
     if (check && find?.faults.some((fault) => grave.has(fault)))
       return `The reason is what was found: ${find.says}`
     const observable = observables[id]

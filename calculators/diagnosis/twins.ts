@@ -1,5 +1,5 @@
 import { operatingStates, type OperatingState } from '../circuit/types.ts'
-import { alike, cliquesOf, MOSTLY, rowsIn } from './alike.ts'
+import { alike, cliquesOf, mutuallyShown, rowsIn, type Showing } from './alike.ts'
 import { nodesOf, predictFault, predictHealth } from './predict.ts'
 import type { Knowledge, KnownCheck } from './types.ts'
 
@@ -26,19 +26,17 @@ export function twinsOf(
   const rowOf = rowsIn(knowledge, states)
   const health = rowOf(predictHealth(signatures))
   const ids = Object.keys(signatures.faults)
-  const rows = ids.map((fault) =>
-    nodesOf(signatures.severities.length, 2).map((node) => rowOf(predictFault(signatures, fault, node))),
+  const nodes = nodesOf(signatures.severities.length, 2)
+  const showings = ids.map((fault): Showing => {
+    const rows = nodes.map((node) => rowOf(predictFault(signatures, fault, node)))
+    return {
+      compared: rows.filter((row) => !alike(row, health)).map((row) => ({ row, weight: 1 })),
+      all: rows,
+    }
+  })
+  const groups = cliquesOf([...ids.keys()], (one, other) =>
+    mutuallyShown(showings[one] as Showing, showings[other] as Showing),
   )
-  const noticed = rows.map((all) => all.filter((row) => !alike(row, health)))
-  const shows = (one: number, other: number): boolean => {
-    const seen = noticed[one] ?? []
-    const same = seen.filter((row) => rows[other]?.some((its) => alike(row, its)))
-    return seen.length > 0 && same.length >= MOSTLY * seen.length
-  }
-  const mutual = ids.map((_, one) => ids.map((__, other) => one !== other && shows(one, other)))
-  const alikes = (one: number, other: number) =>
-    mutual[one]?.[other] === true && mutual[other]?.[one] === true
-  const groups = cliquesOf([...ids.keys()], alikes)
     .filter((group) => group.length > 1)
     .map((group) => group.map((place) => ids[place] ?? ''))
   all.set(key, groups)

@@ -54,7 +54,7 @@ export function valuesOf(path: string, entry: string): string[] {
 
 /** A text under one entry of a YAML file; empty where there is none. */
 export function textUnder(path: string, entry: string, field: string): string {
-  const data = parse(readFileSync(join(CONTENT, path), 'utf8')) as Record<string, Record<string, unknown>>
+  const data = yamlOf(path) as Record<string, Record<string, unknown>>
   return String(data[entry]?.[field] ?? '')
 }
 

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact'
 import { formatIn } from '../../calculators/quantity/format.ts'
 import type { KindId } from '../../calculators/quantity/types.ts'
 import { fromSI } from '../../calculators/quantity/units.ts'
@@ -35,18 +36,10 @@ function Choice({ place, one, offer, state, send, chosen }: Props) {
       <ul class="choices">
         {Object.entries(question.values ?? {}).map(([value, words]) => (
           <li key={value}>
-            <button
-              type="button"
-              class="choice-button"
-              aria-pressed={value === now}
-              onClick={() => {
-                send({ type: 'say', key, value: value === now ? undefined : value })
-                if (value !== now) chosen?.()
-              }}
-            >
+            <ChoiceButton {...{ value, said: now, question: key, send, chosen }}>
               <GlassPicture value={value} id={`${id}-${value}`} />
               <span>{words}</span>
-            </button>
+            </ChoiceButton>
           </li>
         ))}
       </ul>
@@ -54,11 +47,37 @@ function Choice({ place, one, offer, state, send, chosen }: Props) {
   )
 }
 
+interface ChoiceButtonProps extends Pick<Props, 'send'> {
+  /** Key of the question. */
+  question: string
+  value: string
+  said: string | undefined
+  chosen: Props['chosen'] | undefined
+  children: ComponentChildren
+}
+
+/** Pressed again it takes the answer back. */
+function ChoiceButton({ question, value, said, send, chosen, children }: ChoiceButtonProps) {
+  return (
+    <button
+      type="button"
+      class="choice-button"
+      aria-pressed={value === said}
+      onClick={() => {
+        send({ type: 'say', key: question, value: value === said ? undefined : value })
+        if (value !== said) chosen?.()
+      }}
+    >
+      {children}
+    </button>
+  )
+}
+
 type InWordsProps = Pick<Props, 'one' | 'offer' | 'send'> & { chosen: Props['chosen'] | undefined } & {
   said: string | undefined
 }
 
-/** For who did not note the figure: a word for the gauge. Pressed again it is taken back. */
+/** For who did not note the figure: a word for the gauge. */
 function InWords({ one, offer, said, send, chosen }: InWordsProps) {
   const { key, question } = one
   const words = Object.entries(question.values ?? {})
@@ -67,17 +86,9 @@ function InWords({ one, offer, said, send, chosen }: InWordsProps) {
     <ul class="in-words" aria-label={`${askedInWords(offer, one)}, without a figure`}>
       {words.map(([value, text]) => (
         <li key={value}>
-          <button
-            type="button"
-            class="choice-button"
-            aria-pressed={value === said}
-            onClick={() => {
-              send({ type: 'say', key, value: value === said ? undefined : value })
-              if (value !== said) chosen?.()
-            }}
-          >
+          <ChoiceButton {...{ value, said, question: key, send, chosen }}>
             {text.replace(/ than usual\.$|\.$/, '')}
-          </button>
+          </ChoiceButton>
         </li>
       ))}
     </ul>

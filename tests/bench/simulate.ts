@@ -1,7 +1,7 @@
 import type { OperatingState } from '../../calculators/circuit/types.ts'
 import { itemOf, measureOf, observableId } from '../../calculators/diagnosis/items.ts'
 import { shownOf, solveWith, type SignatureSource } from '../../calculators/diagnosis/signatures.ts'
-import { FELT_RIGHT } from '../../calculators/diagnosis/predict.ts'
+import { deviationOf, FELT_RIGHT } from '../../calculators/diagnosis/predict.ts'
 import type { Knowledge, KnownCheck, Observation, Shown } from '../../calculators/diagnosis/types.ts'
 import type { SevereFault } from '../../calculators/faults/bend-circuit.ts'
 
@@ -42,8 +42,7 @@ export function simulate(
 
 /** Standard deviation of a reading: the instrument's, and that among sound plants. */
 function deviation(knowledge: Knowledge, state: OperatingState, place: number, value: number): number {
-  const { instrument, spread } = measureOf(knowledge, state, place)
-  return Math.hypot(instrument, spread * value)
+  return deviationOf(measureOf(knowledge, state, place), value)
 }
 
 /** Whether at least one thing is otherwise than there: a glass that looks otherwise, or a reading two deviations off. */
